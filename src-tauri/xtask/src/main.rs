@@ -1,0 +1,2 @@
+//! The house commands.
+fn main() {}

@@ -1,0 +1,1 @@
+//! Checks from outside the crates.
