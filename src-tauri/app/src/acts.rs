@@ -1,0 +1,286 @@
+//! What a grower can say: every change to the journal, as the UI sends it.
+
+use crate::view::{GardenForm, PacketForm, PlaceForm, PlantsRef, RangeView, TrayChoice};
+use chrono::{NaiveDate, NaiveDateTime};
+use serde::{Deserialize, Serialize};
+use ts_rs::TS;
+
+/// An act, when and by whom.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct ActRequest {
+    /// What.
+    pub act: Act,
+    /// When it happened, local time of the garden; none: now.
+    #[serde(default)]
+    pub happened: Option<NaiveDateTime>,
+    /// Whose hand; empty: the device's own.
+    #[serde(default)]
+    pub hand: String,
+    /// The questions it raises were answered with yes.
+    #[serde(default)]
+    pub confirmed: bool,
+}
+
+/// An act.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)]
+#[serde(tag = "do", rename_all = "snake_case", rename_all_fields = "snake_case")]
+#[ts(export, export_to = "types.ts")]
+pub enum Act {
+    /// Feel the compost of trays, water them, or both; one entry a tray.
+    Feel {
+        /// Trays.
+        trays: Vec<String>,
+        /// `dry`, `moist` or `wet`.
+        feel: Option<String>,
+        /// `below`, `rose` or `mist`.
+        water: Option<String>,
+    },
+    /// Read the lowest and highest.
+    Read {
+        /// Place.
+        place: String,
+        /// `air` or `compost`.
+        of: String,
+        /// Lowest and highest since the last reading.
+        range: RangeView,
+    },
+    /// Read the temperature of the moment.
+    ReadNow {
+        /// Place.
+        place: String,
+        /// `air` or `compost`.
+        of: String,
+        /// °C.
+        temperature_c: f64,
+    },
+    /// The heat of a place was off.
+    HeatOff {
+        /// Place.
+        place: String,
+        /// From.
+        from: NaiveDateTime,
+        /// To; none: still.
+        to: Option<NaiveDateTime>,
+        /// Temperatures meanwhile.
+        meanwhile: Option<RangeView>,
+    },
+    /// Count what is up or alive.
+    Count {
+        /// Of which plants.
+        plants: PlantsRef,
+        /// How many.
+        up: UpAnswer,
+    },
+    /// Move trays to a place.
+    Move {
+        /// Trays.
+        trays: Vec<String>,
+        /// Place.
+        place: String,
+    },
+    /// Cover on or off.
+    Cover {
+        /// Tray.
+        tray: String,
+        /// On.
+        on: bool,
+    },
+    /// Plants left.
+    Leave {
+        /// Which.
+        plants: PlantsRef,
+        /// How many.
+        number: u32,
+        /// `thinned`, `lost`, `planted_out`, `sold` or `given_away`.
+        how: String,
+        /// For `lost`: `eaten`, `damped_off`, `frosted`, `baked`,
+        /// `dried_out`, `spilt` or `unknown`.
+        cause: Option<String>,
+    },
+    /// Plants go on into other trays.
+    GoOn {
+        /// Which.
+        plants: PlantsRef,
+        /// `cut_apart`, `sown_on`, `pricked_out` or `potted_on`.
+        step: String,
+        /// Into what.
+        parts: Vec<PartAnswer>,
+        /// The rest is done with.
+        rest_finished: bool,
+    },
+    /// Feed a tray.
+    Feed {
+        /// Tray.
+        tray: String,
+    },
+    /// A tray was put out for the day.
+    HardenOff {
+        /// Tray.
+        tray: String,
+    },
+    /// Plants are ready.
+    Ready {
+        /// Which.
+        plants: PlantsRef,
+    },
+    /// Seeds were dug up.
+    DigUp {
+        /// Sowing.
+        sowing: String,
+        /// Firm ones.
+        firm: u32,
+        /// Soft ones.
+        soft: u32,
+    },
+    /// Nothing came up.
+    NothingCameUp {
+        /// Sowing.
+        sowing: String,
+    },
+    /// Plants are done with.
+    Finish {
+        /// Which.
+        plants: PlantsRef,
+    },
+    /// A tray is emptied, and all that is in it done with.
+    Empty {
+        /// Tray.
+        tray: String,
+    },
+    /// A note about a tray, plants, a packet or a place.
+    Note {
+        /// Subject, as `tray:…`, `sowing:…`, `batch:…`, `packet:…`, `place:…`.
+        about: String,
+        /// Words.
+        text: String,
+    },
+    /// Put a job off.
+    PutOff {
+        /// Its key.
+        job: String,
+        /// Until when.
+        until: Until,
+    },
+    /// Not this job again for this need.
+    Dismiss {
+        /// Its key.
+        job: String,
+    },
+    /// Add a packet.
+    AddPacket {
+        /// What it says.
+        packet: PacketForm,
+    },
+    /// Describe a packet anew.
+    DescribePacket {
+        /// Which.
+        id: String,
+        /// What it says.
+        packet: PacketForm,
+        /// No longer used.
+        retired: bool,
+    },
+    /// Add a place (no id) or describe one anew.
+    DescribePlace {
+        /// The place.
+        place: PlaceForm,
+    },
+    /// Say what is true of the growing.
+    DescribeGarden {
+        /// The garden.
+        garden: GardenForm,
+    },
+    /// The grower will be away.
+    Away {
+        /// First day.
+        from: NaiveDate,
+        /// Last day.
+        to: NaiveDate,
+    },
+    /// Sow.
+    Sow {
+        /// Packet.
+        packet: String,
+        /// Into what.
+        into: TrayChoice,
+        /// Cells; empty: all that are free.
+        cells: Vec<u16>,
+        /// How many seeds.
+        seeds: SeedsAnswer,
+        /// Depth, mm.
+        depth_mm: Option<f64>,
+        /// Plants wanted.
+        wanted: Option<u32>,
+        /// The sowing it repeats or stands beside.
+        again_of: Option<String>,
+    },
+    /// Start cuttings, tubers, bulbs or plugs.
+    StartBatch {
+        /// `cuttings`, `tubers`, `bulbs` or `plugs`.
+        origin: String,
+        /// Crop key or own word.
+        crop: String,
+        /// Variety.
+        variety: String,
+        /// Into what.
+        into: TrayChoice,
+        /// Cells; empty: all that are free.
+        cells: Vec<u16>,
+        /// How many.
+        number: u32,
+    },
+}
+
+/// How many are up.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(tag = "as", content = "number", rename_all = "snake_case")]
+#[ts(export, export_to = "types.ts")]
+pub enum UpAnswer {
+    /// So many.
+    Number(u32),
+    /// A few.
+    Few,
+    /// Half.
+    Half,
+    /// Nearly all.
+    NearlyAll,
+}
+
+/// How many seeds.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(tag = "as", content = "number", rename_all = "snake_case")]
+#[ts(export, export_to = "types.ts")]
+pub enum SeedsAnswer {
+    /// Counted.
+    Exact(u32),
+    /// About so many.
+    About(u32),
+    /// A pinch.
+    Pinch,
+}
+
+/// Part of a going on.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct PartAnswer {
+    /// Into what.
+    pub into: TrayChoice,
+    /// Cells; empty: as many of the free ones as there are plants, or all.
+    pub cells: Vec<u16>,
+    /// How many plants.
+    pub number: u32,
+}
+
+/// Until when a job is put off.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(tag = "as", content = "day", rename_all = "snake_case")]
+#[ts(export, export_to = "types.ts")]
+pub enum Until {
+    /// The next round.
+    NextRound,
+    /// Tomorrow's first round.
+    Tomorrow,
+    /// The first round of a day.
+    Day(NaiveDate),
+}

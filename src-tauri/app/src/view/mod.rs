@@ -1,0 +1,16 @@
+//! What crosses to the UI. Types only; ids are UUIDs as text, dates ISO 8601,
+//! temperatures °C, lengths mm, shares 0 to 1.
+
+mod bench;
+mod common;
+mod round;
+mod seed;
+mod settings;
+mod tray;
+
+pub use bench::*;
+pub use common::*;
+pub use round::*;
+pub use seed::*;
+pub use settings::*;
+pub use tray::*;

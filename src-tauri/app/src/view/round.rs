@@ -1,0 +1,137 @@
+//! The round: what is due now, place by place.
+
+use super::{PlaceHead, PlantsLine, PlantsRef, RangeView};
+use crate::say::Say;
+use chrono::{NaiveDate, NaiveDateTime};
+use serde::{Deserialize, Serialize};
+use ts_rs::TS;
+
+/// The home screen.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct RoundView {
+    /// Local time of the garden this was planned for.
+    pub at: NaiveDateTime,
+    /// Whether this is the evening's round.
+    pub evening: bool,
+    /// Places in walking order, those with living trays or something due.
+    pub places: Vec<PlaceRound>,
+    /// Nothing is due: what comes next, and when.
+    pub next: Option<NextDue>,
+    /// Whether there is any living tray.
+    pub any_living: bool,
+    /// The grower is away until this day.
+    pub away_until: Option<NaiveDate>,
+}
+
+/// What comes next.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct NextDue {
+    /// When.
+    pub at: NaiveDateTime,
+    /// What ("feel the compost in the shed").
+    pub say: Say,
+}
+
+/// One place of the round.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct PlaceRound {
+    /// The place.
+    pub place: PlaceHead,
+    /// Its last reading, if it ever had one.
+    pub reading: Option<LastReading>,
+    /// Whether its heat is off now.
+    pub heat_off: bool,
+    /// Jobs of the place itself (read the thermometer).
+    pub jobs: Vec<JobView>,
+    /// Trays with something due, then (`due` empty) none: quiet trays are
+    /// counted, not listed.
+    pub cards: Vec<TrayCard>,
+    /// Living trays here that want nothing today.
+    pub quiet: u32,
+    /// Trays here that are to be felt today, for "all moist".
+    pub to_feel: Vec<String>,
+}
+
+/// The last reading of a place.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct LastReading {
+    /// When.
+    pub at: NaiveDateTime,
+    /// Whole days ago.
+    pub days_ago: i32,
+    /// Lowest and highest; equal for a reading of the moment.
+    pub range: RangeView,
+    /// `air` or `compost`.
+    pub of: String,
+}
+
+/// A tray in the round.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct TrayCard {
+    /// Id.
+    pub tray: String,
+    /// Code on its label.
+    pub code: String,
+    /// `cells`, `open_tray`, `pot`, `pots`, `damp_paper` or `bag`.
+    pub container: String,
+    /// Covered now.
+    pub covered: bool,
+    /// What lives in it.
+    pub plants: Vec<PlantsLine>,
+    /// What is due, the most pressing first.
+    pub jobs: Vec<JobView>,
+}
+
+/// The kinds of job; each has a message `job-…`.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, TS)]
+#[serde(rename_all = "snake_case")]
+#[ts(export, export_to = "types.ts")]
+pub enum JobKind {
+    /// Something is up in a dark or heated place.
+    IntoTheLight,
+    /// Something is up under a cover.
+    CoverOff,
+    /// Look for seedlings: answer with a count.
+    LookForSeedlings,
+    /// It is late.
+    ItIsLate,
+    /// Feel the compost.
+    FeelTheCompost,
+    /// Read the thermometer.
+    ReadTheThermometer,
+    /// Thin.
+    Thin,
+    /// Prick out.
+    PrickOut,
+    /// Pot on.
+    PotOn,
+    /// Harden off: out by day, in at night.
+    HardenOff,
+    /// Plant out.
+    PlantOut,
+}
+
+/// One job.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct JobView {
+    /// Opaque key, for putting off and dismissing.
+    pub key: String,
+    /// Kind.
+    pub kind: JobKind,
+    /// Of which plants, unless it is of the whole tray or place.
+    pub plants: Option<PlantsRef>,
+    /// For today (up, dry, frost); else it can wait.
+    pub today: bool,
+    /// Since when it is due.
+    pub due: NaiveDate,
+    /// Why, in one sentence with its numbers.
+    pub why: Say,
+    /// For a count: what to start the stepper at.
+    pub suggested: Option<u32>,
+}

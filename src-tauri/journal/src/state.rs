@@ -1,0 +1,352 @@
+//! What the entries about one thing add up to. Each state is
+//! `fold(the entries that touch it)` and can be thrown away and made again.
+
+use crate::content::{
+    Away, GardenDescribed, JobKey, Leaving, PacketDescribed, Part, PlaceDescribed, RangeC, Seeds,
+    Shown, Sown, TrayDescribed,
+};
+use crate::id::{BatchId, EntryId, PacketId, PlaceId, SowingId, TrayId};
+use crate::stamp::Happened;
+use crate::subject::Plants;
+use crate::words::{Feel, Medium, Origin, Step, Watering};
+use chrono::NaiveDateTime;
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeSet;
+
+/// Seeds in a pinch, for reading "half are up" as a number. Judgement.
+pub const PINCH_SEEDS: u32 = 30;
+
+/// When something happened and which entry says so.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Mark {
+    /// The entry.
+    pub entry: EntryId,
+    /// When.
+    pub at: Happened,
+}
+
+/// Something that merged or withdrawn entries left odd; shown, never refused.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Problem {
+    /// More plants left than there were.
+    MoreLeftThanThere,
+    /// Cells that lie outside the tray or hold two things at once.
+    CellsTwice,
+    /// It was never described: its first entry is missing or withdrawn.
+    NeverDescribed,
+    /// Entries after it was finished.
+    AfterTheEnd,
+}
+
+/// The garden.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+pub struct GardenState {
+    /// What is true of the growing, once it was said.
+    pub described: Option<GardenDescribed>,
+    /// Times away.
+    pub away: Vec<Away>,
+    /// Jobs put off, the last word for each.
+    pub put_off: Vec<PutOff>,
+    /// Jobs dismissed.
+    pub dismissed: BTreeSet<JobKey>,
+}
+
+/// A job put off until a local time of the garden.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct PutOff {
+    /// Which job.
+    pub job: JobKey,
+    /// Until when.
+    pub until: NaiveDateTime,
+}
+
+/// A place.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct PlaceState {
+    /// Its attributes.
+    pub described: PlaceDescribed,
+    /// The entry that first described it.
+    pub opened_by: Mark,
+    /// Stretches without heat, by start.
+    pub heat_off: Vec<Unheated>,
+}
+
+/// A stretch without heat.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Unheated {
+    /// From, local.
+    pub from: NaiveDateTime,
+    /// To, local; none: still.
+    pub to: Option<NaiveDateTime>,
+    /// Temperatures meanwhile.
+    pub meanwhile: Option<RangeC>,
+    /// Which entry says so.
+    pub entry: EntryId,
+}
+
+/// A reading, a row of its own.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Reading {
+    /// The place.
+    pub place: PlaceId,
+    /// Which entry, and when.
+    pub mark: Mark,
+    /// Of what.
+    pub of: Medium,
+    /// What it showed.
+    pub shown: Shown,
+}
+
+/// A packet.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct PacketState {
+    /// Its attributes.
+    pub described: PacketDescribed,
+    /// The entry that first described it.
+    pub opened_by: Mark,
+    /// Seeds sown from it, a pinch counted as [`PINCH_SEEDS`].
+    pub seeds_sown: u32,
+    /// Its sowings, by time.
+    pub sowings: Vec<SowingId>,
+}
+
+impl PacketState {
+    /// Seeds left, where it is known how many there were.
+    #[must_use]
+    pub fn seeds_left(&self) -> Option<u32> {
+        self.described
+            .seeds
+            .map(|seeds| seeds.saturating_sub(self.seeds_sown))
+    }
+}
+
+/// A tray.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct TrayState {
+    /// Its attributes.
+    pub described: TrayDescribed,
+    /// The entry that first described it.
+    pub opened_by: Mark,
+    /// Where it stood, by time; the last is where it stands.
+    pub stays: Vec<Stay>,
+    /// Covers on and off, by time.
+    pub covers: Vec<Cover>,
+    /// Feeling and watering, by time.
+    pub felt: Vec<FeltAt>,
+    /// Feeds, by time.
+    pub fed: Vec<Mark>,
+    /// Days put out to harden off, by time.
+    pub hardened: Vec<Mark>,
+    /// What was sown or set in it, by time; whether it lives is its own state.
+    pub occupants: Vec<Occupant>,
+    /// When it was emptied.
+    pub emptied: Option<Mark>,
+    /// What is odd about it.
+    pub problems: BTreeSet<Problem>,
+}
+
+/// A dated stay in a place.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Stay {
+    /// The place.
+    pub place: PlaceId,
+    /// Since when.
+    pub since: Mark,
+}
+
+/// A cover on or off.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Cover {
+    /// Covered from then on.
+    pub on: bool,
+    /// When.
+    pub at: Mark,
+}
+
+/// Felt or watered.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct FeltAt {
+    /// When.
+    pub at: Mark,
+    /// How it felt.
+    pub feel: Option<Feel>,
+    /// How it was watered.
+    pub water: Option<Watering>,
+}
+
+/// What stands in some cells of a tray.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Occupant {
+    /// The plants.
+    pub plants: Plants,
+    /// Their cells.
+    pub cells: BTreeSet<u16>,
+}
+
+/// How many are where. Always in balance:
+/// `up = gone_on + thinned + lost + missing + planted_out + sold + given_away + there`.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Numbers {
+    /// All that ever came up, or were set in.
+    pub up: u32,
+    /// Went on as other batches.
+    pub gone_on: u32,
+    /// Thinned out.
+    pub thinned: u32,
+    /// Lost, with a cause said.
+    pub lost: u32,
+    /// Gone between two counts, nobody said why.
+    pub missing: u32,
+    /// Planted out.
+    pub planted_out: u32,
+    /// Sold.
+    pub sold: u32,
+    /// Given away.
+    pub given_away: u32,
+    /// Still there.
+    pub there: u32,
+}
+
+/// A sowing.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct SowingState {
+    /// What was sown.
+    pub sown: Sown,
+    /// The entry, and when.
+    pub opened_by: Mark,
+    /// Counts, by time.
+    pub counts: Vec<CountAt>,
+    /// Seeds dug up, by time.
+    pub dug: Vec<Dug>,
+    /// What happened to its plants.
+    pub plants: PlantsState,
+}
+
+/// A count as a number.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct CountAt {
+    /// When.
+    pub at: Mark,
+    /// Living and there, as counted (few, half, nearly all as a number).
+    pub there: u32,
+    /// All that had ever come up by then: what is there and what had gone.
+    pub ever_up: u32,
+    /// Whether it was a number and not few, half or nearly all.
+    pub exact: bool,
+}
+
+/// Seeds dug up.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Dug {
+    /// When.
+    pub at: Mark,
+    /// Firm ones.
+    pub firm: u32,
+    /// Soft ones.
+    pub soft: u32,
+}
+
+/// What happened to the plants of a sowing or a batch.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+pub struct PlantsState {
+    /// How many are where.
+    pub numbers: Numbers,
+    /// What went on, by time.
+    pub went_on: Vec<WentOnAt>,
+    /// What left, by time.
+    pub left: Vec<LeftAt>,
+    /// When they were called ready.
+    pub ready: Option<Mark>,
+    /// When it ended: nothing came up, done with, or none left.
+    pub ended: Option<Ended>,
+    /// What is odd.
+    pub problems: BTreeSet<Problem>,
+}
+
+/// The end of a sowing or batch.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Ended {
+    /// When.
+    pub at: Mark,
+    /// Given up as "nothing came up".
+    pub nothing_came_up: bool,
+}
+
+/// Plants that went on.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct WentOnAt {
+    /// When.
+    pub at: Mark,
+    /// How.
+    pub step: Step,
+    /// Into what.
+    pub parts: Vec<Part>,
+}
+
+/// Plants that left.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct LeftAt {
+    /// When.
+    pub at: Mark,
+    /// How many.
+    pub number: u32,
+    /// How.
+    pub how: Leaving,
+}
+
+/// A batch.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct BatchState {
+    /// The batch.
+    pub batch: BatchId,
+    /// Where it came from.
+    pub parent: Parent,
+    /// Its tray.
+    pub tray: TrayId,
+    /// Its cells.
+    pub cells: BTreeSet<u16>,
+    /// The entry it began with, and when.
+    pub opened_by: Mark,
+    /// What happened to its plants.
+    pub plants: PlantsState,
+}
+
+/// Where a batch came from.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(tag = "type", rename_all = "snake_case")]
+pub enum Parent {
+    /// From a sowing or another batch.
+    Plants {
+        /// Which.
+        of: Plants,
+        /// How it went on.
+        step: Step,
+    },
+    /// Without seed.
+    Started {
+        /// As what.
+        origin: Origin,
+        /// Crop key, or the grower's word.
+        crop: String,
+        /// Variety.
+        variety: String,
+    },
+}
+
+impl SowingState {
+    /// Seeds sown, a pinch counted as [`PINCH_SEEDS`].
+    #[must_use]
+    pub fn seeds(&self) -> u32 {
+        match self.sown.seeds {
+            Seeds::Exact(number) | Seeds::About(number) => number,
+            Seeds::Pinch => PINCH_SEEDS,
+        }
+    }
+
+    /// Its packet.
+    #[must_use]
+    pub fn packet(&self) -> PacketId {
+        self.sown.packet
+    }
+}

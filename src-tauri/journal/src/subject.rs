@@ -1,0 +1,83 @@
+//! What an entry is about.
+
+use crate::id::{BatchId, PacketId, PlaceId, SowingId, TrayId};
+use serde::{Deserialize, Serialize};
+use std::fmt;
+use std::str::FromStr;
+
+/// Something in the journal that has a state of its own: the sum of the
+/// entries that touch it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(tag = "type", content = "id", rename_all = "snake_case")]
+pub enum Subject {
+    /// The garden: zone, latitude, frost dates, round times, away dates, jobs put off.
+    Garden,
+    /// A place.
+    Place(PlaceId),
+    /// A packet.
+    Packet(PacketId),
+    /// A tray.
+    Tray(TrayId),
+    /// A sowing.
+    Sowing(SowingId),
+    /// A batch.
+    Batch(BatchId),
+}
+
+/// Plants in a tray: still where they were sown, or gone on as a batch.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(tag = "type", content = "id", rename_all = "snake_case")]
+pub enum Plants {
+    /// A sowing.
+    Sowing(SowingId),
+    /// A batch.
+    Batch(BatchId),
+}
+
+impl From<Plants> for Subject {
+    fn from(plants: Plants) -> Self {
+        match plants {
+            Plants::Sowing(id) => Subject::Sowing(id),
+            Plants::Batch(id) => Subject::Batch(id),
+        }
+    }
+}
+
+impl fmt::Display for Subject {
+    /// `tray:0190…`, as in the database and in job keys.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Subject::Garden => write!(f, "garden"),
+            Subject::Place(id) => write!(f, "place:{id}"),
+            Subject::Packet(id) => write!(f, "packet:{id}"),
+            Subject::Tray(id) => write!(f, "tray:{id}"),
+            Subject::Sowing(id) => write!(f, "sowing:{id}"),
+            Subject::Batch(id) => write!(f, "batch:{id}"),
+        }
+    }
+}
+
+/// A text that names no subject.
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[error("'{0}' names nothing in a journal")]
+pub struct NoSubject(pub String);
+
+impl FromStr for Subject {
+    type Err = NoSubject;
+    fn from_str(text: &str) -> Result<Self, Self::Err> {
+        let none = || NoSubject(text.to_owned());
+        if text == "garden" {
+            return Ok(Subject::Garden);
+        }
+        let (kind, id) = text.split_once(':').ok_or_else(none)?;
+        let subject = match kind {
+            "place" => id.parse().ok().map(Subject::Place),
+            "packet" => id.parse().ok().map(Subject::Packet),
+            "tray" => id.parse().ok().map(Subject::Tray),
+            "sowing" => id.parse().ok().map(Subject::Sowing),
+            "batch" => id.parse().ok().map(Subject::Batch),
+            _ => None,
+        };
+        subject.ok_or_else(none)
+    }
+}
