@@ -1,0 +1,208 @@
+//! `cargo xtask test`: everything that must hold before a change is taken in.
+
+use std::env;
+use std::fs;
+
+use crate::house::House;
+use crate::step::{self, Outcome, Step};
+use crate::{app, bindings, layers, need, shots, tidy, ui, wasm};
+
+/// The steps, the cheap ones first as far as one can go before another.
+const STEPS: &[Step] = &[
+    step("format", "formatting", format),
+    step("tidy", "house rules", tidy::check),
+    step("layers", "layers", layers::check),
+    step("ui-install", "UI: packages", ui_install),
+    step("ui-lint", "UI: lints", |house| npm_script(house, "lint")),
+    step("ui-check", "UI: types", |house| npm_script(house, "check")),
+    step("ui-build", "UI: build", |house| ui::build(house).map(none)),
+    step("wasm", "agronomy without a system", wasm::check),
+    step("rust", "inner crates: tests", inner_tests),
+    step("bindings", "types shared with the UI", bindings::check),
+    step("ui-test", "UI: tests", |house| npm_script(house, "test")),
+    step("docs", "documentation", docs),
+    step("lints", "lints", lints),
+    step("app", "the app for tests: build", |house| {
+        app::for_tests(house).map(none)
+    }),
+    step("shell", "shell: tests", shell_tests),
+    step("story", "the real app, end to end", story),
+    step(
+        "release",
+        "no test clock in the release",
+        app::has_no_test_clock,
+    ),
+];
+
+const INNER: [&str; 3] = ["plumule-agronomy", "plumule-journal", "plumule-app"];
+
+const fn step(name: &'static str, about: &'static str, check: fn(&House) -> Outcome) -> Step {
+    Step { name, about, check }
+}
+
+/// Installs what is missing and runs every step, or the one that is wanted;
+/// true if all passed.
+///
+/// # Errors
+/// When there is no such step or something cannot be installed.
+pub fn test(house: &House, only: Option<&str>, as_is: bool) -> Result<bool, String> {
+    let Some(chosen) = choose(only)? else {
+        for Step { name, about, .. } in STEPS {
+            println!("{name:<12} {about}");
+        }
+        return Ok(true);
+    };
+    need::node()?;
+    need::packages(&[need::TO_RUN, need::TO_TEST], as_is)?;
+    Ok(step::run_all(house, &chosen))
+}
+
+/// The steps wanted; none when only their names are.
+fn choose(only: Option<&str>) -> Result<Option<Vec<&'static Step>>, String> {
+    let chosen: Vec<_> = match only {
+        Some("list") => return Ok(None),
+        Some(name) => STEPS.iter().filter(|step| step.name == name).collect(),
+        None => STEPS.iter().collect(),
+    };
+    match (chosen.is_empty(), only) {
+        (true, Some(name)) => Err(format!(
+            "there is no step {name}; `cargo xtask test --only list` names them"
+        )),
+        _ => Ok(Some(chosen)),
+    }
+}
+
+fn none<T>(_: T) -> String {
+    String::new()
+}
+
+fn format(house: &House) -> Outcome {
+    let words = ["fmt", "--all", "--check", "--", "--color", "never"];
+    house.cargo(words).kept().map(none)
+}
+
+fn ui_install(house: &House) -> Outcome {
+    let fresh = ui::install(house)?;
+    Ok(if fresh { "installed" } else { "as locked" }.into())
+}
+
+fn npm_script(house: &House, script: &str) -> Outcome {
+    ui::install(house)?;
+    house
+        .npm(["run", script])
+        .env("CI", "true")
+        .kept()
+        .map(none)
+}
+
+fn lints(house: &House) -> Outcome {
+    ui::built(house)?;
+    house
+        .cargo(["clippy", "--locked", "--workspace", "--all-targets"])
+        .args(["--features", "plumule/test-hooks", "--", "-D", "warnings"])
+        .kept()
+        .map(none)
+}
+
+fn docs(house: &House) -> Outcome {
+    let packages = INNER.iter().flat_map(|name| ["-p", *name]);
+    house
+        .cargo(["doc", "--locked", "--no-deps", "--document-private-items"])
+        .args(packages)
+        .env("RUSTDOCFLAGS", "-D warnings")
+        .kept()
+        .map(none)
+}
+
+/// The tests of all that needs no web view, with the examples in the docs; they
+/// have a home of their own and must leave it empty.
+fn inner_tests(house: &House) -> Outcome {
+    house.cargo(["test", "--locked", "--no-run"]).kept()?;
+    let home = house.empty_folder("home")?;
+    let mut command = house
+        .cargo(["test", "--locked", "--no-fail-fast"])
+        .env("HOME", &home)
+        .env("TS_RS_EXPORT_DIR", house.empty_folder("bindings")?);
+    for (name, usual) in [("CARGO_HOME", ".cargo"), ("RUSTUP_HOME", ".rustup")] {
+        if let (None, Some(home)) = (env::var_os(name), env::home_dir()) {
+            command = command.env(name, home.join(usual));
+        }
+    }
+    for name in [
+        "XDG_DATA_HOME",
+        "XDG_CONFIG_HOME",
+        "XDG_CACHE_HOME",
+        "XDG_STATE_HOME",
+    ] {
+        command = command.without(name);
+    }
+    let output = command.kept()?;
+    let left: Vec<_> = fs::read_dir(&home)
+        .map_err(|e| e.to_string())?
+        .filter_map(|entry| Some(entry.ok()?.file_name().to_string_lossy().into_owned()))
+        .collect();
+    if !left.is_empty() {
+        return Err(format!(
+            "a test wrote to the home folder: {}",
+            left.join(", ")
+        ));
+    }
+    passed(&output)
+}
+
+fn shell_tests(house: &House) -> Outcome {
+    ui::built(house)?;
+    let words = [
+        "test",
+        "--locked",
+        "-p",
+        "plumule",
+        "--features",
+        "test-hooks",
+    ];
+    passed(&house.cargo(words).kept()?)
+}
+
+fn story(house: &House) -> Outcome {
+    let app = app::for_tests(house)?;
+    passed(&shots::drive(house, "story", &app)?.run()?)
+}
+
+/// How many tests cargo's output tells of; none at all is a failure.
+fn passed(output: &str) -> Outcome {
+    let count = |line: &str| -> Option<u32> {
+        let (number, _) = line
+            .strip_prefix("test result: ok. ")?
+            .split_once(" passed")?;
+        number.parse().ok()
+    };
+    match output.lines().filter_map(count).sum::<u32>() {
+        0 => Err(format!("{output}\nno test was run")),
+        1 => Ok("1 test".into()),
+        number => Ok(format!("{number} tests")),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use std::collections::BTreeSet;
+
+    use super::*;
+
+    #[test]
+    fn a_step_is_chosen_by_its_name() {
+        assert_eq!(choose(Some("lints")).unwrap().unwrap().len(), 1);
+        assert_eq!(choose(None).unwrap().unwrap().len(), STEPS.len());
+        assert!(choose(Some("lint")).is_err());
+        let names: BTreeSet<_> = STEPS.iter().map(|step| step.name).collect();
+        assert_eq!(names.len(), STEPS.len());
+    }
+
+    #[test]
+    fn tests_are_counted_over_all_binaries() {
+        let output = "test result: ok. 3 passed; 0 failed; 0 ignored\nx\n\
+                      test result: ok. 14 passed; 0 failed; 0 ignored\n";
+        assert_eq!(passed(output), Ok("17 tests".into()));
+        assert!(passed("test result: ok. 0 passed; 0 failed").is_err());
+    }
+}
