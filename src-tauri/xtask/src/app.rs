@@ -3,6 +3,7 @@
 use std::fs;
 use std::path::PathBuf;
 
+use crate::command::Words;
 use crate::house::House;
 use crate::ui;
 
@@ -14,12 +15,12 @@ const TEST_CLOCK: &str = "PLUMULE_TEST_CLOCK";
 ///
 /// # Errors
 /// All that cargo printed.
-pub fn for_tests(house: &House) -> Result<PathBuf, String> {
-    ui::built(house)?;
+pub fn for_tests(house: &House, words: Words) -> Result<PathBuf, String> {
+    ui::built(house, words)?;
     house
         .cargo(["build", "--locked", "-p", "plumule", "--bin", "plumule"])
         .args(["--features", "test-hooks"])
-        .kept()?;
+        .run(words)?;
     Ok(binary(house, "debug"))
 }
 
@@ -27,12 +28,12 @@ pub fn for_tests(house: &House) -> Result<PathBuf, String> {
 ///
 /// # Errors
 /// All that cargo printed.
-pub fn for_people(house: &House) -> Result<PathBuf, String> {
-    ui::built(house)?;
+pub fn for_people(house: &House, words: Words) -> Result<PathBuf, String> {
+    ui::built(house, words)?;
     house
         .cargo(["build", "--locked", "--release", "-p", "plumule"])
         .args(["--bin", "plumule"])
-        .kept()?;
+        .run(words)?;
     Ok(binary(house, "release"))
 }
 
@@ -42,8 +43,8 @@ pub fn for_people(house: &House) -> Result<PathBuf, String> {
 /// # Errors
 /// Which of the two is not so.
 pub fn has_no_test_clock(house: &House) -> Result<String, String> {
-    let tested = for_tests(house)?;
-    let released = for_people(house)?;
+    let tested = for_tests(house, Words::KeptBack)?;
+    let released = for_people(house, Words::KeptBack)?;
     let read = |path: &PathBuf| fs::read(path).map_err(|e| format!("{}: {e}", path.display()));
     let (tested, released) = (read(&tested)?, read(&released)?);
     compare(&tested, &released)?;

@@ -9,7 +9,7 @@ cargo xtask run [--demo] [--as-is] [-- ARGUMENTS]
     --demo opens the demo journal in a place of its own. ARGUMENTS go to the app.
 cargo xtask test [--only STEP] [--as-is]
     Installs what is missing and runs every check, the cheap ones first, and
-    stops at the first that fails. --only runs one step: `--only list` names them.
+    stops at the first that fails. --only runs one step of those below.
 cargo xtask shots FOLDER [--as-is]
     Drives the real app with the demo journal and writes a picture of each screen.
 cargo xtask bindings
@@ -17,7 +17,9 @@ cargo xtask bindings
 cargo xtask help
 
 --as-is installs nothing on the system: for machines without apt, once they have
-what was named.";
+what was named.
+
+Steps of the test:";
 
 /// One command with its arguments.
 #[derive(Debug, PartialEq, Eq)]

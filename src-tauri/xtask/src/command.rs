@@ -5,6 +5,15 @@ use std::io::{Read, pipe};
 use std::path::Path;
 use std::process::{self, Child, Stdio};
 
+/// What becomes of the words that a program prints.
+#[derive(Clone, Copy)]
+pub enum Words {
+    /// They go to the terminal, as for someone who waits for a long build.
+    Shown,
+    /// They are told if it fails.
+    KeptBack,
+}
+
 /// A program to start, with its arguments.
 pub struct Command {
     inner: process::Command,
@@ -59,6 +68,17 @@ impl Command {
             Ok(())
         } else {
             Err(format!("`{line}` failed ({status})"))
+        }
+    }
+
+    /// Runs it, its words shown or kept back unless it fails.
+    ///
+    /// # Errors
+    /// When it cannot be started or says that it failed.
+    pub fn run(self, words: Words) -> Result<(), String> {
+        match words {
+            Words::Shown => self.shown(),
+            Words::KeptBack => self.kept().map(|_| ()),
         }
     }
 

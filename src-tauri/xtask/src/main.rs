@@ -47,7 +47,7 @@ fn carry_out() -> Result<bool, String> {
     let house = house::House::find()?;
     match task {
         Task::Help => {
-            println!("{}", args::HELP);
+            println!("{}\n{}", args::HELP, test::names());
             Ok(true)
         }
         Task::Run {

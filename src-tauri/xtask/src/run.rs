@@ -1,6 +1,6 @@
 //! `cargo xtask run`: from a bare machine to the open app.
 
-use crate::command::Command;
+use crate::command::{Command, Words};
 use crate::display::{self, Display};
 use crate::house::House;
 use crate::{app, need, ui};
@@ -13,9 +13,9 @@ pub fn run(house: &House, demo: bool, as_is: bool, passed_on: &[String]) -> Resu
     need::node()?;
     need::packages(&[need::TO_RUN], as_is)?;
     println!("building the UI");
-    ui::build(house)?;
+    ui::build(house, Words::Shown)?;
     println!("building the app (some minutes, the first time)");
-    let binary = app::for_people(house)?;
+    let binary = app::for_people(house, Words::Shown)?;
 
     let command = if display::has_bus() {
         Command::new(binary)

@@ -2,9 +2,10 @@
 
 use std::path::Path;
 
+use crate::command::{Command, Words};
 use crate::display::Display;
 use crate::house::House;
-use crate::{app, display, need};
+use crate::{app, display, need, ui};
 
 /// Builds the app for tests and has it driven through its screens.
 ///
@@ -13,9 +14,9 @@ use crate::{app, display, need};
 pub fn shots(house: &House, folder: &Path, as_is: bool) -> Result<(), String> {
     need::node()?;
     need::packages(&[need::TO_RUN, need::TO_TEST], as_is)?;
-    crate::ui::build(house)?;
+    ui::build(house, Words::Shown)?;
     println!("building the app for tests");
-    let app = app::for_tests(house)?;
+    let app = app::for_tests(house, Words::Shown)?;
     let folder = std::path::absolute(folder).map_err(|e| e.to_string())?;
     std::fs::create_dir_all(&folder).map_err(|e| format!("{}: {e}", folder.display()))?;
     println!("taking the pictures");
@@ -30,7 +31,7 @@ pub fn shots(house: &House, folder: &Path, as_is: bool) -> Result<(), String> {
 /// and a message bus of its own.
 pub struct Drive {
     display: Display,
-    command: crate::command::Command,
+    command: Command,
 }
 
 /// That test with the app it is to drive.

@@ -3,6 +3,7 @@
 use std::env;
 use std::fs;
 
+use crate::command::Words;
 use crate::house::House;
 use crate::step::{self, Outcome, Step};
 use crate::{app, bindings, layers, need, shots, tidy, ui, wasm};
@@ -15,15 +16,20 @@ const STEPS: &[Step] = &[
     step("ui-install", "UI: packages", ui_install),
     step("ui-lint", "UI: lints", |house| npm_script(house, "lint")),
     step("ui-check", "UI: types", |house| npm_script(house, "check")),
-    step("ui-build", "UI: build", |house| ui::build(house).map(none)),
+    step("ui-build", "UI: build", |house| {
+        ui::build(house, Words::KeptBack).map(none)
+    }),
     step("wasm", "agronomy without a system", wasm::check),
     step("rust", "inner crates: tests", inner_tests),
     step("bindings", "types shared with the UI", bindings::check),
     step("ui-test", "UI: tests", |house| npm_script(house, "test")),
+    step("ui-screens", "UI: screens, in a browser", |house| {
+        npm_script(house, "screens")
+    }),
     step("docs", "documentation", docs),
     step("lints", "lints", lints),
     step("app", "the app for tests: build", |house| {
-        app::for_tests(house).map(none)
+        app::for_tests(house, Words::KeptBack).map(none)
     }),
     step("shell", "shell: tests", shell_tests),
     step("story", "the real app, end to end", story),
@@ -46,29 +52,26 @@ const fn step(name: &'static str, about: &'static str, check: fn(&House) -> Outc
 /// # Errors
 /// When there is no such step or something cannot be installed.
 pub fn test(house: &House, only: Option<&str>, as_is: bool) -> Result<bool, String> {
-    let Some(chosen) = choose(only)? else {
-        for Step { name, about, .. } in STEPS {
-            println!("{name:<12} {about}");
-        }
-        return Ok(true);
-    };
+    let chosen = choose(only)?;
     need::node()?;
     need::packages(&[need::TO_RUN, need::TO_TEST], as_is)?;
     Ok(step::run_all(house, &chosen))
 }
 
-/// The steps wanted; none when only their names are.
-fn choose(only: Option<&str>) -> Result<Option<Vec<&'static Step>>, String> {
-    let chosen: Vec<_> = match only {
-        Some("list") => return Ok(None),
-        Some(name) => STEPS.iter().filter(|step| step.name == name).collect(),
-        None => STEPS.iter().collect(),
-    };
+/// The steps by name, one a line, in their order.
+pub fn names() -> String {
+    let line = |Step { name, about, .. }: &Step| format!("    {name:<12} {about}");
+    STEPS.iter().map(line).collect::<Vec<_>>().join("\n")
+}
+
+fn choose(only: Option<&str>) -> Result<Vec<&'static Step>, String> {
+    let wanted = |step: &&Step| only.is_none_or(|name| step.name == name);
+    let chosen: Vec<_> = STEPS.iter().filter(wanted).collect();
     match (chosen.is_empty(), only) {
         (true, Some(name)) => Err(format!(
-            "there is no step {name}; `cargo xtask test --only list` names them"
+            "there is no step {name}; `cargo xtask help` names them"
         )),
-        _ => Ok(Some(chosen)),
+        _ => Ok(chosen),
     }
 }
 
@@ -82,12 +85,12 @@ fn format(house: &House) -> Outcome {
 }
 
 fn ui_install(house: &House) -> Outcome {
-    let fresh = ui::install(house)?;
+    let fresh = ui::install(house, Words::KeptBack)?;
     Ok(if fresh { "installed" } else { "as locked" }.into())
 }
 
 fn npm_script(house: &House, script: &str) -> Outcome {
-    ui::install(house)?;
+    ui::install(house, Words::KeptBack)?;
     house
         .npm(["run", script])
         .env("CI", "true")
@@ -96,7 +99,7 @@ fn npm_script(house: &House, script: &str) -> Outcome {
 }
 
 fn lints(house: &House) -> Outcome {
-    ui::built(house)?;
+    ui::built(house, Words::KeptBack)?;
     house
         .cargo(["clippy", "--locked", "--workspace", "--all-targets"])
         .args(["--features", "plumule/test-hooks", "--", "-D", "warnings"])
@@ -151,7 +154,7 @@ fn inner_tests(house: &House) -> Outcome {
 }
 
 fn shell_tests(house: &House) -> Outcome {
-    ui::built(house)?;
+    ui::built(house, Words::KeptBack)?;
     let words = [
         "test",
         "--locked",
@@ -164,7 +167,7 @@ fn shell_tests(house: &House) -> Outcome {
 }
 
 fn story(house: &House) -> Outcome {
-    let app = app::for_tests(house)?;
+    let app = app::for_tests(house, Words::KeptBack)?;
     passed(&shots::drive(house, "story", &app)?.run()?)
 }
 
@@ -191,8 +194,8 @@ mod tests {
 
     #[test]
     fn a_step_is_chosen_by_its_name() {
-        assert_eq!(choose(Some("lints")).unwrap().unwrap().len(), 1);
-        assert_eq!(choose(None).unwrap().unwrap().len(), STEPS.len());
+        assert_eq!(choose(Some("lints")).unwrap().len(), 1);
+        assert_eq!(choose(None).unwrap().len(), STEPS.len());
         assert!(choose(Some("lint")).is_err());
         let names: BTreeSet<_> = STEPS.iter().map(|step| step.name).collect();
         assert_eq!(names.len(), STEPS.len());

@@ -3,6 +3,7 @@
 use std::fs;
 use std::path::Path;
 
+use crate::command::Words;
 use crate::house::House;
 
 /// Installs the UI's packages unless they are as package-lock.json has them;
@@ -10,14 +11,14 @@ use crate::house::House;
 ///
 /// # Errors
 /// All that npm printed.
-pub fn install(house: &House) -> Result<bool, String> {
+pub fn install(house: &House, words: Words) -> Result<bool, String> {
     let lock = house.path("ui/package-lock.json");
     // npm writes this file at the end of every install.
     let done = house.path("ui/node_modules/.package-lock.json");
     if !is_older(&done, &lock) {
         return Ok(false);
     }
-    house.npm(["ci", "--no-audit", "--no-fund"]).kept()?;
+    house.npm(["ci", "--no-audit", "--no-fund"]).run(words)?;
     Ok(true)
 }
 
@@ -25,20 +26,20 @@ pub fn install(house: &House) -> Result<bool, String> {
 ///
 /// # Errors
 /// All that the build printed.
-pub fn build(house: &House) -> Result<(), String> {
-    install(house)?;
-    house.npm(["run", "build"]).kept().map(|_| ())
+pub fn build(house: &House, words: Words) -> Result<(), String> {
+    install(house, words)?;
+    house.npm(["run", "build"]).run(words)
 }
 
 /// Builds it only when there is none: enough to compile the shell.
 ///
 /// # Errors
 /// All that the build printed.
-pub fn built(house: &House) -> Result<(), String> {
+pub fn built(house: &House, words: Words) -> Result<(), String> {
     if house.path("ui/dist/index.html").is_file() {
         return Ok(());
     }
-    build(house)
+    build(house, words)
 }
 
 /// Whether the first is missing or was written before the second.
