@@ -3,9 +3,23 @@
 //!
 //! Crops are keys here: what they mean is the agronomy's business.
 
+pub mod codes;
 pub mod content;
+mod device;
+pub mod entry;
+pub mod error;
 pub mod id;
+mod journal;
 pub mod stamp;
 pub mod state;
 pub mod subject;
+pub mod wish;
 pub mod words;
+
+pub use codes::ALL_CODES;
+pub use device::Device;
+pub use entry::{Entry, Line};
+pub use error::{Error, Question, Refusal, Value};
+pub use id::Ids;
+pub use journal::Journal;
+pub use wish::{Answer, Report, Wish};

@@ -1,17 +1,38 @@
 //! The closed sets of words that entries use.
 
 use serde::{Deserialize, Serialize};
+use std::str::FromStr;
+
+/// A text that is not a word of the set.
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[error("'{0}' is not a word of the set")]
+pub struct NoSuchWord(pub String);
 
 macro_rules! words {
-    ($(#[$doc:meta])* $name:ident { $($(#[$vdoc:meta])* $variant:ident),+ $(,)? }) => {
+    ($(#[$doc:meta])* $name:ident { $($(#[$vdoc:meta])* $variant:ident = $word:literal),+ $(,)? }) => {
         $(#[$doc])*
         #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
-        #[serde(rename_all = "snake_case")]
-        pub enum $name { $($(#[$vdoc])* $variant),+ }
+        pub enum $name { $($(#[$vdoc])* #[serde(rename = $word)] $variant),+ }
 
         impl $name {
             /// Every word of the set, in its usual order.
             pub const ALL: &'static [Self] = &[$(Self::$variant),+];
+
+            /// The word as it is stored.
+            #[must_use]
+            pub fn as_str(self) -> &'static str {
+                match self { $(Self::$variant => $word),+ }
+            }
+        }
+
+        impl FromStr for $name {
+            type Err = NoSuchWord;
+            fn from_str(text: &str) -> Result<Self, Self::Err> {
+                match text {
+                    $($word => Ok(Self::$variant),)+
+                    _ => Err(NoSuchWord(text.to_owned())),
+                }
+            }
         }
     };
 }
@@ -20,152 +41,152 @@ words!(
     /// The kinds of place.
     PlaceKind {
         /// A propagator with bottom heat.
-        HeatedPropagator,
+        HeatedPropagator = "heated_propagator",
         /// A windowsill indoors.
-        Windowsill,
+        Windowsill = "windowsill",
         /// A shed or garage.
-        Shed,
+        Shed = "shed",
         /// A greenhouse or polytunnel.
-        Greenhouse,
+        Greenhouse = "greenhouse",
         /// A cold frame.
-        ColdFrame,
+        ColdFrame = "cold_frame",
         /// Outdoors.
-        Outdoors,
+        Outdoors = "outdoors",
         /// A fridge, for cold weeks.
-        Fridge,
+        Fridge = "fridge",
     }
 );
 words!(
     /// How much light a place has, as a grower sees it.
     Light {
         /// None to speak of.
-        Dark,
+        Dark = "dark",
         /// Seedlings stretch.
-        Dim,
+        Dim = "dim",
         /// Enough for seedlings.
-        Bright,
+        Bright = "bright",
     }
 );
 words!(
     /// What a tray is.
     Container {
         /// A tray of cells.
-        Cells,
+        Cells = "cells",
         /// An open tray; its cells are strips across it.
-        OpenTray,
+        OpenTray = "open_tray",
         /// One pot.
-        Pot,
+        Pot = "pot",
         /// A group of pots; its cells are the pots.
-        Pots,
+        Pots = "pots",
         /// Damp paper, for sprouting.
-        DampPaper,
+        DampPaper = "damp_paper",
         /// A bag of damp stuff, for sprouting or cold weeks.
-        Bag,
+        Bag = "bag",
     }
 );
 words!(
     /// What the tray is filled with.
     Compost {
         /// Fine seed compost.
-        Seed,
+        Seed = "seed",
         /// Multi-purpose compost.
-        MultiPurpose,
+        MultiPurpose = "multi_purpose",
         /// Potting compost, richer.
-        Potting,
+        Potting = "potting",
         /// Soil from the garden.
-        GardenSoil,
+        GardenSoil = "garden_soil",
         /// Coarse or home-made compost.
-        Coarse,
+        Coarse = "coarse",
         /// None: paper, water, sand.
-        NoCompost,
+        NoCompost = "no_compost",
     }
 );
 words!(
     /// How a packet is stored.
     Storage {
         /// In the fridge, sealed and dry.
-        FridgeSealed,
+        FridgeSealed = "fridge_sealed",
         /// In a cool cupboard.
-        CoolCupboard,
+        CoolCupboard = "cool_cupboard",
         /// In a warm room.
-        WarmRoom,
+        WarmRoom = "warm_room",
         /// In a damp shed.
-        DampShed,
+        DampShed = "damp_shed",
     }
 );
 words!(
     /// How the compost feels, or the tray lifts.
     Feel {
         /// Dry: wants water.
-        Dry,
+        Dry = "dry",
         /// Moist: as it should be.
-        Moist,
+        Moist = "moist",
         /// Wet: leave it.
-        Wet,
+        Wet = "wet",
     }
 );
 words!(
     /// How a tray was watered.
     Watering {
         /// Stood in water.
-        Below,
+        Below = "below",
         /// From a fine rose.
-        Rose,
+        Rose = "rose",
         /// Misted.
-        Mist,
+        Mist = "mist",
     }
 );
 words!(
     /// What a thermometer was in.
     Medium {
         /// The air of the place.
-        Air,
+        Air = "air",
         /// The compost.
-        Compost,
+        Compost = "compost",
     }
 );
 words!(
     /// How plants went on.
     Step {
         /// A mixed tray was cut apart; nothing was disturbed.
-        CutApart,
+        CutApart = "cut_apart",
         /// Sprouted seeds were sown on.
-        SownOn,
+        SownOn = "sown_on",
         /// Seedlings were pricked out.
-        PrickedOut,
+        PrickedOut = "pricked_out",
         /// Plants were potted on.
-        PottedOn,
+        PottedOn = "potted_on",
     }
 );
 words!(
     /// Why plants were lost.
     LossCause {
         /// Eaten by slugs, mice, birds.
-        Eaten,
+        Eaten = "eaten",
         /// Damped off: fell over at the neck.
-        DampedOff,
+        DampedOff = "damped_off",
         /// Killed by frost.
-        Frosted,
+        Frosted = "frosted",
         /// Baked by sun or heat.
-        Baked,
+        Baked = "baked",
         /// Dried out.
-        DriedOut,
+        DriedOut = "dried_out",
         /// Spilt or knocked over.
-        Spilt,
+        Spilt = "spilt",
         /// Nobody knows.
-        Unknown,
+        Unknown = "unknown",
     }
 );
 words!(
     /// What a batch without seed began as.
     Origin {
         /// Cuttings.
-        Cuttings,
+        Cuttings = "cuttings",
         /// Tubers.
-        Tubers,
+        Tubers = "tubers",
         /// Bulbs.
-        Bulbs,
+        Bulbs = "bulbs",
         /// Bought plugs.
-        Plugs,
+        Plugs = "plugs",
     }
 );
