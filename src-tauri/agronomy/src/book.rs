@@ -382,3 +382,74 @@ impl Crop {
         Ok(())
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn refused(from: &str, to: &str) -> String {
+        let text = BOOK.replacen(from, to, 1);
+        assert_ne!(text, BOOK, "{from} is not in the book");
+        CropBook::parse(&text).unwrap_err().to_string()
+    }
+
+    #[test]
+    fn the_book_can_be_read_and_is_complete() {
+        let book = CropBook::parse(BOOK).unwrap();
+        assert_eq!(book.iter().count(), 24);
+        assert_eq!(crops(), &book);
+        for crop in book.iter() {
+            assert!(crop.legal_minimum.is_some(), "{}", crop.key);
+        }
+    }
+
+    #[test]
+    fn no_source_is_cited_in_vain() {
+        let figures = BOOK.split_once("[crops.").unwrap().1;
+        for (key, citation) in crops().sources() {
+            assert!(figures.contains(&format!("\"{key}\"")), "{key}");
+            assert!(citation.len() > 20, "{key}");
+        }
+    }
+
+    #[test]
+    fn a_figure_needs_a_known_source_and_a_basis() {
+        let whole = "life_years = [4, \"front_range_longevity\", \"read\"]";
+        for lacking in [
+            "life_years = 4",
+            "life_years = [4]",
+            "life_years = [4, \"front_range_longevity\"]",
+            "life_years = [4, \"front_range_longevity\", \"hearsay\"]",
+        ] {
+            assert!(
+                refused(whole, lacking).contains("cannot be read"),
+                "{lacking}"
+            );
+        }
+        let unknown = whole.replace("front_range", "back_range");
+        assert!(refused(whole, &unknown).contains("no source back_range_longevity"));
+    }
+
+    #[test]
+    fn a_figure_that_cannot_be_is_refused() {
+        for (from, to, named) in [
+            ("life_years = [4,", "life_years = [nan,", "life_years"),
+            (
+                "weeks_to_raise = [[5, 7]",
+                "weeks_to_raise = [[7, 5]",
+                "weeks_to_raise",
+            ),
+            (
+                "legal_minimum = [0.7,",
+                "legal_minimum = [70,",
+                "legal_minimum",
+            ),
+            ("[10, 53]", "[10, 0]", "days to emergence"),
+            ("[10, 53]", "[4, 53]", "must rise"),
+            ("[10, 53]", "[10, \"some\"]", "cannot be read"),
+            ("[crops.beet]", "[crops.beet]\nflavour = 1", "flavour"),
+        ] {
+            assert!(refused(from, to).contains(named), "{to}");
+        }
+    }
+}

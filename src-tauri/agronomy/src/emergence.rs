@@ -116,7 +116,7 @@ pub fn emerged_share(progress: f64, time_factor: f64, sigma: f64) -> Result<f64,
 pub fn average_emerged_share(progress: f64, mean_ln_s: f64, tau: f64, sigma: f64) -> f64 {
     let late = progress.ln() - mean_ln_s;
     let spread = sigma.hypot(tau);
-    if !(progress > 0.0) || late.is_nan() || spread.is_nan() {
+    if late.is_nan() || spread.is_nan() {
         0.0
     } else if spread == 0.0 || late.is_infinite() {
         if late >= 0.0 { 1.0 } else { 0.0 }
@@ -128,9 +128,9 @@ pub fn average_emerged_share(progress: f64, mean_ln_s: f64, tau: f64, sigma: f64
 /// τ, the standard deviation of ln s, from its two parts: √(τ_kind² + τ_temp²).
 ///
 /// `tau_kind` is how far packets differ ([`TAU_KIND`] until finished sowings
-/// narrow it). τ_temp is what is not known of the temperature: it falls in a
+/// narrow it; under 0 or not a number is 0). τ_temp is what is not known of the temperature: it falls in a
 /// straight line from 0.35 with no reading to 0.15 with one each day, by
-/// `share_of_days_with_reading`, held to 0 to 1 (judgement).
+/// `share_of_days_with_reading`, held to 0 to 1, 0 for what is not a number (judgement).
 ///
 /// ```
 /// # use plumule_agronomy::{TAU_KIND, tau};
@@ -138,8 +138,11 @@ pub fn average_emerged_share(progress: f64, mean_ln_s: f64, tau: f64, sigma: f64
 /// assert!((tau(TAU_KIND, 0.0) - 0.4031).abs() < 1e-4);
 /// ```
 pub fn tau(tau_kind: f64, share_of_days_with_reading: f64) -> f64 {
-    // `max` first: it turns a NaN into 0, as if nothing had been read.
-    let share = share_of_days_with_reading.max(0.0).min(1.0);
+    let share = if share_of_days_with_reading.is_nan() {
+        0.0
+    } else {
+        share_of_days_with_reading.clamp(0.0, 1.0)
+    };
     let of_temperature = TAU_UNREAD + (TAU_READ_DAILY - TAU_UNREAD) * share;
     tau_kind.max(0.0).hypot(of_temperature)
 }

@@ -82,7 +82,7 @@ pub fn forecast(
 ///
 /// # Errors
 ///
-/// As [`forecast`], or a progress that is negative or not finite.
+/// As [`forecast()`], or a progress that is negative or not finite.
 ///
 /// ```
 /// # use plumule_agronomy::{Outlook, TimeFactor, probability_any_up};

@@ -3,7 +3,7 @@
 //! From a crop's published days to emergence and the temperatures a tray has
 //! stood at, this crate says how far along a sowing is ([`Curve`]), what share
 //! of its seedlings should be up ([`emerged_share`]), on which days they are to
-//! be expected ([`forecast`]), what a packet is still worth
+//! be expected ([`forecast()`]), what a packet is still worth
 //! ([`packet_outlook`]) and when to feel the compost next
 //! ([`drying_interval_days`]). The figures of each crop, every one with its
 //! source, are in [`crops`].

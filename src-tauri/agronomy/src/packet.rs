@@ -1,6 +1,7 @@
 //! What a packet of seed is still worth.
 
 use crate::{Crop, Error, Outlook, normal, outlook};
+use serde::Deserialize;
 
 /// Legal minimum germination taken for a crop that has none (judgement).
 const NO_LEGAL_MINIMUM: f64 = 0.65;
@@ -15,7 +16,8 @@ const STATED: (f64, f64) = (0.01, 0.99);
 const FRESH_TEST_YEARS: f64 = 1.0;
 
 /// How a packet is kept (presets: judgement).
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Deserialize)]
+#[serde(rename_all = "snake_case")]
 pub enum Storage {
     /// 5 °C in a sealed jar with a drying agent, 2 % drier.
     FridgeSealed,

@@ -1,0 +1,12 @@
+//! The crates against figures from outside: published tables, SciPy, and the
+//! same sums worked out again in plain Python (`golden/`).
+
+#![cfg(test)]
+
+mod distributions;
+mod golden;
+mod published_table;
+mod published_values;
+mod recomputed;
+mod trade_facts;
+mod workings;
