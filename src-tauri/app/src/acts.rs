@@ -24,7 +24,11 @@ pub struct ActRequest {
 
 /// An act.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)]
-#[serde(tag = "do", rename_all = "snake_case", rename_all_fields = "snake_case")]
+#[serde(
+    tag = "do",
+    rename_all = "snake_case",
+    rename_all_fields = "snake_case"
+)]
 #[ts(export, export_to = "types.ts")]
 pub enum Act {
     /// Feel the compost of trays, water them, or both; one entry a tray.

@@ -1,0 +1,232 @@
+//! What was done, in words: a line of the journal, and the answer to an act.
+
+use crate::error::AppError;
+use crate::names::Names;
+use crate::say::{Arg, Say};
+use crate::words::{key, word};
+use plumule_journal::content::{
+    Content, Counted, Felt, HeatOff, JobKey, Leaving, Left, ReadingTaken, Seeds, Shown, Sown, Up,
+    WentOn,
+};
+use plumule_journal::id::PlaceId;
+use plumule_journal::subject::Plants;
+
+/// An act in words: of several contents the one that was meant.
+pub(crate) fn act(names: &Names<'_>, contents: &[Content]) -> Result<Say, AppError> {
+    match contents {
+        [Content::Felt(felt), _, ..] if all(contents, |it| matches!(it, Content::Felt(_))) => {
+            return Ok(felt_say(felt, "-many").with("trays", count(contents.len())));
+        }
+        [Content::TrayMoved(moved), _, ..]
+            if all(contents, |it| matches!(it, Content::TrayMoved(_))) =>
+        {
+            return Ok(Say::new("line-moved-many")
+                .with("trays", count(contents.len()))
+                .with("place", names.place(moved.place)?));
+        }
+        _ => {}
+    }
+    let meant = |content: &&Content| {
+        !matches!(
+            content,
+            Content::TrayDescribed(_)
+                | Content::TrayMoved(_)
+                | Content::CoverChanged(_)
+                | Content::Finished(_)
+        )
+    };
+    match contents.iter().find(meant).or_else(|| contents.first()) {
+        Some(content) => line(names, content),
+        None => Ok(Say::new("line-undone")),
+    }
+}
+
+fn all(contents: &[Content], is: impl Fn(&Content) -> bool) -> bool {
+    contents.iter().all(is)
+}
+
+/// One entry in words.
+pub(crate) fn line(names: &Names<'_>, content: &Content) -> Result<Say, AppError> {
+    Ok(match content {
+        Content::GardenDescribed(_) => Say::new("line-garden-described"),
+        Content::Away(away) => Say::new("line-away")
+            .with("from", Arg::Day(away.from))
+            .with("to", Arg::Day(away.to)),
+        Content::PlaceDescribed(place) => {
+            Say::new("line-place-described").with("place", Arg::Text(place.name.clone()))
+        }
+        Content::PacketDescribed(packet) => Say::new("line-packet-described")
+            .with("crop", crate::words::crop(&packet.crop))
+            .with("variety", crate::words::variety(&packet.variety)),
+        Content::TrayDescribed(tray) => {
+            Say::new("line-tray-described").with("tray", Arg::Text(tray.code.clone()))
+        }
+        Content::TrayMoved(moved) => Say::new("line-moved")
+            .with("tray", names.tray(moved.tray)?)
+            .with("place", names.place(moved.place)?),
+        Content::CoverChanged(cover) => Say::new(if cover.on {
+            "line-covered"
+        } else {
+            "line-uncovered"
+        })
+        .with("tray", names.tray(cover.tray)?),
+        Content::TrayEmptied(it) => Say::new("line-emptied").with("tray", names.tray(it.tray)?),
+        Content::Sown(sown) => sown_say(names, sown)?,
+        Content::BatchStarted(it) => Say::new(key("line-started", it.origin.as_str()))
+            .with("tray", names.tray(it.tray)?)
+            .with("number", number(it.number))
+            .with("crop", crate::words::crop(&it.crop))
+            .with("variety", crate::words::variety(&it.variety)),
+        Content::Felt(felt) => felt_say(felt, "").with("tray", names.tray(felt.tray)?),
+        Content::Fed(it) => Say::new("line-fed").with("tray", names.tray(it.tray)?),
+        Content::HardenedOff(it) => {
+            Say::new("line-hardened-off").with("tray", names.tray(it.tray)?)
+        }
+        Content::ReadingTaken(reading) => reading_say(names, reading)?,
+        Content::HeatOff(heat) => heat_say(names, heat)?,
+        Content::Counted(counted) => counted_say(names, counted)?,
+        Content::WentOn(went) => went_on_say(names, went)?,
+        Content::Left(left) => left_say(names, left)?,
+        Content::Ready(it) => of_plants(names, "line-ready", it.of)?,
+        Content::DugUp(dug) => of_plants(names, "line-dug-up", Plants::Sowing(dug.sowing))?
+            .with("firm", number(dug.firm))
+            .with("soft", number(dug.soft)),
+        Content::NothingCameUp(it) => {
+            of_plants(names, "line-nothing-came-up", Plants::Sowing(it.sowing))?
+        }
+        Content::Finished(it) => of_plants(names, "line-finished", it.of)?,
+        Content::Noted(note) => Say::new("line-noted").with("text", Arg::Text(note.text.clone())),
+        Content::PhotoTaken(_) => Say::new("line-photo-taken"),
+        Content::PhotoNamed(_) => Say::new("line-photo-named"),
+        Content::JobPutOff(put_off) => {
+            job("line-job-put-off", &put_off.job).with("until", Arg::Moment(put_off.until))
+        }
+        Content::JobDismissed(dismissed) => job("line-job-dismissed", &dismissed.job),
+        Content::Amended(amended) => Say::new(if amended.content.is_some() {
+            "line-corrected"
+        } else {
+            "line-withdrawn"
+        }),
+    })
+}
+
+fn number(number: u32) -> Arg {
+    Arg::Number(f64::from(number))
+}
+
+fn count(number: usize) -> Arg {
+    Arg::Number(number as f64)
+}
+
+fn job(line: &str, job: &JobKey) -> Say {
+    Say::new(line).with("job", word("job", &job.kind))
+}
+
+/// A message about plants: crop, variety and tray.
+fn of_plants(names: &Names<'_>, line: impl Into<String>, of: Plants) -> Result<Say, AppError> {
+    let name = names.plants(of)?;
+    let say = Say::new(line)
+        .with("crop", crate::words::crop(&name.crop))
+        .with("variety", crate::words::variety(&name.variety));
+    Ok(match name.tray {
+        Some(tray) => say.with("tray", names.tray(tray)?),
+        None => say.with("tray", Arg::Text("?".to_owned())),
+    })
+}
+
+fn sown_say(names: &Names<'_>, sown: &Sown) -> Result<Say, AppError> {
+    let say = match sown.seeds {
+        Seeds::Exact(seeds) => Say::new("line-sown").with("seeds", number(seeds)),
+        Seeds::About(seeds) => Say::new("line-sown-about").with("seeds", number(seeds)),
+        Seeds::Pinch => Say::new("line-sown-pinch"),
+    };
+    let (crop, variety) = names.packet(sown.packet)?;
+    Ok(say
+        .with("tray", names.tray(sown.tray)?)
+        .with("crop", crop)
+        .with("variety", variety))
+}
+
+fn felt_say(felt: &Felt, many: &str) -> Say {
+    let feel = felt.feel.map(|feel| word("feel", feel.as_str()));
+    let water = felt.water.map(|water| word("watering", water.as_str()));
+    match (feel, water) {
+        (Some(feel), Some(water)) => Say::new(format!("line-felt-and-watered{many}"))
+            .with("feel", feel)
+            .with("water", water),
+        (Some(feel), None) => Say::new(format!("line-felt{many}")).with("feel", feel),
+        (None, Some(water)) => Say::new(format!("line-watered{many}")).with("water", water),
+        (None, None) => Say::new("line-corrected"),
+    }
+}
+
+fn reading_say(names: &Names<'_>, reading: &ReadingTaken) -> Result<Say, AppError> {
+    let say = match reading.shown {
+        Shown::LowHigh { min_c, max_c } => Say::new("line-reading")
+            .with("low", Arg::Celsius(min_c))
+            .with("high", Arg::Celsius(max_c)),
+        Shown::Now { temperature_c } => {
+            Say::new("line-reading-now").with("temperature", Arg::Celsius(temperature_c))
+        }
+    };
+    Ok(say
+        .with("place", names.place(reading.place)?)
+        .with("of", word("medium", reading.of.as_str())))
+}
+
+fn heat_say(names: &Names<'_>, heat: &HeatOff) -> Result<Say, AppError> {
+    let place: PlaceId = heat.place;
+    let say = match heat.to {
+        Some(to) => Say::new("line-heat-off").with("to", Arg::Moment(to)),
+        None => Say::new("line-heat-off-still"),
+    };
+    Ok(say
+        .with("place", names.place(place)?)
+        .with("from", Arg::Moment(heat.from)))
+}
+
+fn counted_say(names: &Names<'_>, counted: &Counted) -> Result<Say, AppError> {
+    let line = match (counted.up, counted.of) {
+        (Up::Number(_), Plants::Sowing(_)) => "line-counted",
+        (Up::Number(_), Plants::Batch(_)) => "line-counted-batch",
+        (Up::Few, _) => "line-counted-few",
+        (Up::Half, _) => "line-counted-half",
+        (Up::NearlyAll, _) => "line-counted-nearly-all",
+    };
+    let say = of_plants(names, line, counted.of)?;
+    Ok(match counted.up {
+        Up::Number(up) => say.with("number", number(up)),
+        Up::Few | Up::Half | Up::NearlyAll => say,
+    })
+}
+
+fn went_on_say(names: &Names<'_>, went: &WentOn) -> Result<Say, AppError> {
+    let mut into = Vec::new();
+    for part in &went.parts {
+        let tray = names.tray(part.tray)?;
+        if !into.contains(&tray) {
+            into.push(tray);
+        }
+    }
+    let all: u32 = went.parts.iter().map(|part| part.number).sum();
+    Ok(
+        of_plants(names, key("line-went-on", went.step.as_str()), went.of)?
+            .with("number", number(all))
+            .with("into", Arg::List(into)),
+    )
+}
+
+fn left_say(names: &Names<'_>, left: &Left) -> Result<Say, AppError> {
+    let line = match left.how {
+        Leaving::Thinned => "line-left-thinned",
+        Leaving::Lost(_) => "line-left-lost",
+        Leaving::PlantedOut => "line-left-planted-out",
+        Leaving::Sold => "line-left-sold",
+        Leaving::GivenAway => "line-left-given-away",
+    };
+    let say = of_plants(names, line, left.of)?.with("number", number(left.number));
+    Ok(match left.how {
+        Leaving::Lost(cause) => say.with("cause", word("cause", cause.as_str())),
+        Leaving::Thinned | Leaving::PlantedOut | Leaving::Sold | Leaving::GivenAway => say,
+    })
+}

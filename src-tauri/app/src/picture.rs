@@ -1,0 +1,280 @@
+//! What is alive, held in memory: all that the round, the forecasts and the
+//! notices are reckoned from.
+
+use chrono::{Days, NaiveDate, NaiveDateTime, TimeDelta};
+use chrono_tz::Tz;
+use plumule_agronomy::{Crop, crops};
+use plumule_journal::id::{BatchId, PacketId, PlaceId, SowingId, TrayId};
+use plumule_journal::stamp::Stamp;
+use plumule_journal::state::{
+    BatchState, GardenState, PacketState, Parent, PlaceState, PlantsState, Reading, SowingState,
+    TrayState,
+};
+use plumule_journal::subject::Plants;
+use plumule_journal::{Error, Journal};
+use std::collections::{BTreeMap, BTreeSet};
+
+/// Trays of which nothing was said for so many days are set aside, so that the
+/// living stay few.
+pub(crate) const SET_ASIDE_DAYS: i64 = 120;
+
+/// Readings further back than this are not needed for what is alive, nor do
+/// they show that a thermometer is still in use (judgement: a year and a
+/// month, so that last spring's thermometer is asked for this spring).
+const READINGS_DAYS: u64 = 400;
+
+/// Days before a tray's first that still tell its temperature.
+const CARRY_DAYS: u64 = 7;
+
+/// The living of a garden, or one tray with its past.
+#[derive(Clone, Debug, Default)]
+pub(crate) struct Picture {
+    pub(crate) garden: GardenState,
+    pub(crate) zone: Tz,
+    pub(crate) places: BTreeMap<PlaceId, PlaceState>,
+    pub(crate) packets: BTreeMap<PacketId, PacketState>,
+    pub(crate) trays: BTreeMap<TrayId, TrayState>,
+    pub(crate) sowings: BTreeMap<SowingId, SowingState>,
+    pub(crate) batches: BTreeMap<BatchId, BatchState>,
+    /// By place, each by time.
+    pub(crate) readings: BTreeMap<PlaceId, Vec<Reading>>,
+}
+
+impl Picture {
+    /// All living trays but those set aside.
+    pub(crate) fn of_the_living(journal: &Journal, stamp: &Stamp) -> Result<Self, Error> {
+        let touched_since = stamp.now - TimeDelta::days(SET_ASIDE_DAYS);
+        let mut picture = Self::of_the_garden(journal, stamp)?;
+        for tray in journal.living_trays(Some(touched_since))? {
+            picture.trays.insert(tray.described.tray, tray);
+        }
+        for sowing in journal.living_sowings()? {
+            if picture.trays.contains_key(&sowing.sown.tray) {
+                picture.sowings.insert(sowing.sown.sowing, sowing);
+            }
+        }
+        for batch in journal.living_batches()? {
+            if picture.trays.contains_key(&batch.tray) {
+                picture.batches.insert(batch.batch, batch);
+            }
+        }
+        picture.read_ancestors(journal)?;
+        let today = picture.now(stamp).date();
+        picture.read_readings(journal, days_before(today, READINGS_DAYS))?;
+        Ok(picture)
+    }
+
+    /// One tray with all that is and was in it, what that came from and went
+    /// on to, and the readings of the whole time.
+    pub(crate) fn of_tray(journal: &Journal, stamp: &Stamp, id: TrayId) -> Result<Self, Error> {
+        let mut picture = Self::of_the_garden(journal, stamp)?;
+        let Some(tray) = journal.tray(id)? else {
+            return Ok(picture);
+        };
+        for occupant in &tray.occupants {
+            picture.read_plants(journal, occupant.plants)?;
+        }
+        let first = tray.opened_by.at.local.date();
+        picture.trays.insert(id, tray);
+        picture.read_descendants(journal)?;
+        picture.read_ancestors(journal)?;
+        let relatives: BTreeSet<TrayId> = picture
+            .sowings
+            .values()
+            .map(|sowing| sowing.sown.tray)
+            .chain(picture.batches.values().map(|batch| batch.tray))
+            .collect();
+        for relative in relatives {
+            if relative != id
+                && let Some(tray) = journal.tray(relative)?
+            {
+                picture.trays.insert(relative, tray);
+            }
+        }
+        let sown = picture.sowings.values();
+        let earliest = sown
+            .map(|sowing| sowing.opened_by.at.local.date())
+            .min()
+            .map_or(first, |sown| sown.min(first));
+        let recent = days_before(picture.now(stamp).date(), READINGS_DAYS);
+        picture.read_readings(journal, days_before(earliest, CARRY_DAYS).min(recent))?;
+        Ok(picture)
+    }
+
+    fn of_the_garden(journal: &Journal, stamp: &Stamp) -> Result<Self, Error> {
+        let garden = journal.garden()?;
+        let zone = garden
+            .described
+            .as_ref()
+            .and_then(|described| described.zone.parse().ok())
+            .unwrap_or(stamp.zone);
+        let places = journal.places()?;
+        Ok(Self {
+            garden,
+            zone,
+            places: places
+                .into_iter()
+                .map(|place| (place.described.place, place))
+                .collect(),
+            ..Self::default()
+        })
+    }
+
+    fn read_plants(&mut self, journal: &Journal, plants: Plants) -> Result<(), Error> {
+        match plants {
+            Plants::Sowing(id) => {
+                if !self.sowings.contains_key(&id)
+                    && let Some(sowing) = journal.sowing(id)?
+                {
+                    self.sowings.insert(id, sowing);
+                }
+            }
+            Plants::Batch(id) => {
+                if !self.batches.contains_key(&id)
+                    && let Some(batch) = journal.batch(id)?
+                {
+                    self.batches.insert(id, batch);
+                }
+            }
+        }
+        Ok(())
+    }
+
+    /// What the batches went back to, and the packets of all sowings.
+    fn read_ancestors(&mut self, journal: &Journal) -> Result<(), Error> {
+        let mut wanted: Vec<Plants> = self.batches.values().filter_map(parent).collect();
+        let mut seen = BTreeSet::new();
+        while let Some(plants) = wanted.pop() {
+            if !seen.insert(plants) {
+                continue;
+            }
+            self.read_plants(journal, plants)?;
+            if let Plants::Batch(id) = plants {
+                wanted.extend(self.batches.get(&id).and_then(parent));
+            }
+        }
+        let packets: BTreeSet<PacketId> =
+            self.sowings.values().map(SowingState::packet).collect();
+        for id in packets {
+            if let Some(packet) = journal.packet(id)? {
+                self.packets.insert(id, packet);
+            }
+        }
+        Ok(())
+    }
+
+    /// The batches that what is in the tray went on to.
+    fn read_descendants(&mut self, journal: &Journal) -> Result<(), Error> {
+        let plants = |state: &PlantsState| {
+            let parts = state.went_on.iter().flat_map(|step| &step.parts);
+            parts.map(|part| part.batch).collect::<Vec<_>>()
+        };
+        let children: Vec<BatchId> = self
+            .sowings
+            .values()
+            .map(|sowing| &sowing.plants)
+            .chain(self.batches.values().map(|batch| &batch.plants))
+            .flat_map(plants)
+            .collect();
+        for id in children {
+            self.read_plants(journal, Plants::Batch(id))?;
+        }
+        Ok(())
+    }
+
+    fn read_readings(&mut self, journal: &Journal, since: NaiveDate) -> Result<(), Error> {
+        for reading in journal.readings(since)? {
+            self.readings.entry(reading.place).or_default().push(reading);
+        }
+        Ok(())
+    }
+
+    /// Now, in the garden's local time.
+    pub(crate) fn now(&self, stamp: &Stamp) -> NaiveDateTime {
+        stamp.now.with_timezone(&self.zone).naive_local()
+    }
+
+    /// Places in walking order, whether or not in use.
+    pub(crate) fn walk(&self) -> Vec<&PlaceState> {
+        let mut places: Vec<&PlaceState> = self.places.values().collect();
+        places.sort_by_key(|place| (place.described.position, place.described.place));
+        places
+    }
+
+    /// Where a tray stands.
+    pub(crate) fn place_of(&self, tray: &TrayState) -> Option<&PlaceState> {
+        self.places.get(&tray.stays.last()?.place)
+    }
+
+    /// What happened to some plants.
+    pub(crate) fn plants(&self, plants: Plants) -> Option<&PlantsState> {
+        match plants {
+            Plants::Sowing(id) => self.sowings.get(&id).map(|sowing| &sowing.plants),
+            Plants::Batch(id) => self.batches.get(&id).map(|batch| &batch.plants),
+        }
+    }
+
+    /// The sowing that plants go back to.
+    pub(crate) fn origin(&self, plants: Plants) -> Option<&SowingState> {
+        let mut of = plants;
+        let mut seen = BTreeSet::new();
+        while seen.insert(of) {
+            match of {
+                Plants::Sowing(id) => return self.sowings.get(&id),
+                Plants::Batch(id) => of = parent(self.batches.get(&id)?)?,
+            }
+        }
+        None
+    }
+
+    /// Crop (a key of the book or the grower's word) and variety of plants.
+    pub(crate) fn crop_of(&self, plants: Plants) -> Option<(&str, &str)> {
+        if let Some(sowing) = self.origin(plants) {
+            let packet = &self.packets.get(&sowing.packet())?.described;
+            return Some((&packet.crop, &packet.variety));
+        }
+        let mut of = plants;
+        let mut seen = BTreeSet::new();
+        while let Plants::Batch(id) = of
+            && seen.insert(of)
+        {
+            match &self.batches.get(&id)?.parent {
+                Parent::Plants { of: before, .. } => of = *before,
+                Parent::Started { crop, variety, .. } => return Some((crop, variety)),
+            }
+        }
+        None
+    }
+
+    /// Their crop in the crop book.
+    pub(crate) fn book_crop(&self, plants: Plants) -> Option<&'static Crop> {
+        crops().get(self.crop_of(plants)?.0)
+    }
+
+    /// Last day away, if the grower is away on a day.
+    pub(crate) fn away_until(&self, day: NaiveDate) -> Option<NaiveDate> {
+        let away = self.garden.away.iter();
+        away.filter(|away| (away.from..=away.to).contains(&day))
+            .map(|away| away.to)
+            .max()
+    }
+
+    /// Whether the garden lies in the southern hemisphere.
+    pub(crate) fn southern(&self) -> bool {
+        let described = self.garden.described.as_ref();
+        described
+            .and_then(|described| described.latitude)
+            .is_some_and(|latitude| latitude < 0.0)
+    }
+}
+
+fn parent(batch: &BatchState) -> Option<Plants> {
+    match batch.parent {
+        Parent::Plants { of, .. } => Some(of),
+        Parent::Started { .. } => None,
+    }
+}
+
+fn days_before(day: NaiveDate, days: u64) -> NaiveDate {
+    day.checked_sub_days(Days::new(days)).unwrap_or(day)
+}

@@ -1,0 +1,162 @@
+//! Words said here: for notices, and to hold the messages against the keys
+//! that the core makes. The UI renders the same files.
+
+use crate::say::{Arg, Say};
+use crate::view::DeviceForm;
+use chrono::{Datelike, NaiveDate};
+use fluent_bundle::concurrent::FluentBundle;
+use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use plumule_agronomy::crops;
+use std::sync::OnceLock;
+
+const CORE: &str = include_str!("../../../ui/src/text/en-GB/core.ftl");
+
+/// The units a grower reads.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Units {
+    /// °F, else °C.
+    pub fahrenheit: bool,
+    /// Inches, else mm.
+    pub inches: bool,
+}
+
+impl Units {
+    /// By the habits of a device.
+    #[must_use]
+    pub fn of(device: &DeviceForm) -> Self {
+        Self {
+            fahrenheit: device.temperature == "fahrenheit",
+            inches: device.length == "inch",
+        }
+    }
+}
+
+fn bundle() -> &'static FluentBundle<FluentResource> {
+    static BUNDLE: OnceLock<FluentBundle<FluentResource>> = OnceLock::new();
+    BUNDLE.get_or_init(|| {
+        let language = "en-GB".parse().unwrap_or_default();
+        let mut bundle = FluentBundle::new_concurrent(vec![language]);
+        bundle.set_use_isolating(false);
+        // A line that cannot be read is left out; the tests read them all.
+        let core = FluentResource::try_new(CORE.to_owned()).unwrap_or_else(|(core, _)| core);
+        bundle.add_resource_overriding(core);
+        bundle
+    })
+}
+
+/// A crop by its name: from the message files if it is in the crop book, else
+/// the grower's own word.
+#[must_use]
+pub fn crop(key: &str) -> Arg {
+    if crops().get(key).is_some() {
+        word("crop", key)
+    } else {
+        Arg::Text(key.to_owned())
+    }
+}
+
+/// A variety after its crop, in quotes and with its own leading blank; empty
+/// if there is none.
+#[must_use]
+pub fn variety(name: &str) -> Arg {
+    let name = name.trim();
+    Arg::Text(if name.is_empty() {
+        String::new()
+    } else {
+        format!(" ‘{name}’")
+    })
+}
+
+/// A word of a closed set.
+#[must_use]
+pub fn word(set: &str, word: &str) -> Arg {
+    Arg::Word(key(set, word))
+}
+
+/// The key of a word or code: a dash for every underscore.
+#[must_use]
+pub fn key(set: &str, word: &str) -> String {
+    format!("{set}-{}", word.replace('_', "-"))
+}
+
+/// Whether there is a message of this key.
+#[must_use]
+pub fn known(key: &str) -> bool {
+    bundle()
+        .get_message(key)
+        .is_some_and(|message| message.value().is_some())
+}
+
+/// A message in words. `today` tells whether a day needs its year. A key
+/// without a message is said as it is.
+#[must_use]
+pub fn render(say: &Say, units: Units, today: NaiveDate) -> String {
+    let mut args = FluentArgs::new();
+    for (name, arg) in &say.args {
+        match arg {
+            Arg::Number(number) => {
+                args.set(name.clone(), (number * 100.0).round() / 100.0);
+            }
+            other => args.set(name.clone(), text(other, units, today)),
+        }
+    }
+    format(&say.key, &args).unwrap_or_else(|| say.key.clone())
+}
+
+fn format(key: &str, args: &FluentArgs<'_>) -> Option<String> {
+    let pattern = bundle().get_message(key)?.value()?;
+    let mut errors = Vec::new();
+    let said = bundle().format_pattern(pattern, Some(args), &mut errors);
+    Some(said.into_owned())
+}
+
+fn text(arg: &Arg, units: Units, today: NaiveDate) -> String {
+    match arg {
+        Arg::Text(text) => text.clone(),
+        Arg::Number(number) => plain(*number, 2),
+        Arg::Celsius(celsius) if units.fahrenheit => {
+            format!("{} °F", plain(celsius * 1.8 + 32.0, 0))
+        }
+        Arg::Celsius(celsius) => format!("{} °C", plain(*celsius, 1)),
+        Arg::Millimetres(mm) if units.inches => format!("{} in", plain(mm / 25.4, 2)),
+        Arg::Millimetres(mm) => format!("{} mm", plain(*mm, 1)),
+        Arg::Share(share) => format!("{} %", plain(share * 100.0, 0)),
+        Arg::Day(day) => date(*day, today),
+        Arg::Moment(at) => format!("{}, {}", date(at.date(), today), at.format("%H:%M")),
+        Arg::Word(key) => format(key, &FluentArgs::new()).unwrap_or_else(|| key.clone()),
+        Arg::List(args) => list(args, units, today),
+    }
+}
+
+fn list(args: &[Arg], units: Units, today: NaiveDate) -> String {
+    let words: Vec<String> = args.iter().map(|arg| text(arg, units, today)).collect();
+    match words.split_last() {
+        None => String::new(),
+        Some((only, [])) => only.clone(),
+        Some((last, rest)) => {
+            let mut both = FluentArgs::new();
+            both.set("rest", FluentValue::from(rest.join(", ")));
+            both.set("last", FluentValue::from(last.clone()));
+            format("list-last", &both).unwrap_or_default()
+        }
+    }
+}
+
+fn date(day: NaiveDate, today: NaiveDate) -> String {
+    if day.year() == today.year() {
+        day.format("%A %-d %B").to_string()
+    } else {
+        day.format("%A %-d %B %Y").to_string()
+    }
+}
+
+/// With at most so many decimals, and none that are 0.
+fn plain(number: f64, decimals: usize) -> String {
+    let fixed = format!("{number:.decimals$}");
+    let short = if fixed.contains('.') {
+        fixed.trim_end_matches('0').trim_end_matches('.')
+    } else {
+        &fixed
+    };
+    if short == "-0" { "0" } else { short }.to_owned()
+}
