@@ -8,8 +8,7 @@ use statrs::function::gamma::ln_gamma;
 /// For how many days, the day of sowing among them, a forecast looks ahead.
 pub const HORIZON_DAYS: u32 = 365;
 
-/// The most seeds in one forecast: past it the first seedling's day no longer
-/// moves by a day from one number to the next.
+/// The most seeds in one forecast (judgement: far more than a tray holds).
 pub(crate) const MAX_SEEDS: u32 = 100_000;
 
 /// Days from the day of sowing (0) by whose end a mark is reached; `None` where
@@ -62,11 +61,11 @@ pub fn forecast(
     let spread = sigma.hypot(time_factor.tau);
     let share_reaches = |share: f64| {
         let mark = (time_factor.mean_ln + spread * normal::quantile(share)).exp();
-        first_day(&progress, |p| p >= mark - PROGRESS_EPSILON)
+        first_day(&progress, |p| p > 0.0 && p >= mark - PROGRESS_EPSILON)
     };
     Ok(Forecast {
         first: first_day(&progress, |p| {
-            1.0 - nobody.probability(p + PROGRESS_EPSILON) >= 0.5
+            p > 0.0 && nobody.probability(p + PROGRESS_EPSILON) <= 0.5
         }),
         d10: share_reaches(0.1),
         d50: share_reaches(0.5),
@@ -103,7 +102,7 @@ pub fn probability_any_up(
         return Err(Error::Progress(progress));
     }
     let nobody = NobodyUp::new(seeds, outlook, time_factor, sigma)?;
-    Ok(1.0 - nobody.probability(progress))
+    Ok((1.0 - nobody.probability(progress)).clamp(0.0, 1.0))
 }
 
 /// The progress by the end of each day of the horizon.
@@ -164,7 +163,7 @@ impl NobodyUp {
             chances: beta_binomial(seeds, outlook),
             time_factor,
             sigma,
-            step: time_factor.tau.min(width) / 2.0,
+            step: time_factor.tau.min(width) / 1.5,
         })
     }
 
@@ -173,7 +172,7 @@ impl NobodyUp {
         if tau == 0.0 {
             return self.given(progress, mean_ln);
         }
-        let points = (8.0 * tau / self.step).ceil() as i32;
+        let points = (6.5 * tau / self.step).ceil() as i32;
         let (mut sum, mut weights) = (0.0, 0.0);
         for point in -points..=points {
             let offset = f64::from(point) * self.step;

@@ -14,6 +14,7 @@
 //! 0 to 1. Bad input is an [`Error`] with a code, never a panic or a NaN.
 
 mod book;
+mod crop;
 mod curve;
 mod day;
 mod drying;
@@ -24,7 +25,8 @@ mod normal;
 mod outlook;
 mod packet;
 
-pub use book::{Basis, BookError, Caution, Crop, CropBook, DayNight, Hardiness, LightNeed, crops};
+pub use book::{BookError, CropBook, crops};
+pub use crop::{Caution, Crop, DayNight, Hardiness, LightNeed};
 pub use curve::{Curve, CurveError};
 pub use day::{day_temperature_at, mean_from_reading_now};
 pub use drying::{drying_interval_days, vapour_pressure_kpa};

@@ -198,6 +198,31 @@ fn without_progress_there_are_no_dates() {
     );
 }
 
+/// Not even where the doubt is so wide that the least progress would do.
+#[test]
+fn no_doubt_makes_dates_of_no_progress() {
+    let outlook = Outlook::new(9.0, 3.0).unwrap();
+    let widest = TimeFactor::new(-10.0, 10.0).unwrap();
+    let found = forecast([0.0], 100_000, outlook, widest, 10.0).unwrap();
+    assert_eq!([found.first, found.d10, found.d50, found.d90], [None; 4]);
+}
+
+/// √(0.20² + 0.35²), √(0.20² + 0.25²) and √(0.20² + 0.15²).
+#[test]
+fn readings_narrow_the_doubt() {
+    for (share, wanted) in [(0.0, 0.403_113), (0.5, 0.320_156), (1.0, 0.25), (7.0, 0.25)] {
+        assert!((tau(TAU_KIND, share) - wanted).abs() < 1e-6, "{share}");
+    }
+    assert_eq!(tau(TAU_KIND, f64::NAN), tau(TAU_KIND, 0.0));
+}
+
+#[test]
+fn old_seed_is_under_three_quarters_of_what_it_was() {
+    assert_eq!(old_seed_time_factor(0.601, 0.8), None);
+    let old = old_seed_time_factor(0.599, 0.8).unwrap();
+    assert_eq!((old.mean_ln, old.tau), (0.2, 0.4));
+}
+
 #[test]
 fn the_most_seeds_and_the_widest_doubt_are_answered() {
     let outlook = Outlook::new(1e-9, 1e9).unwrap();
