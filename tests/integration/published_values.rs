@@ -93,4 +93,14 @@ fn the_feel_follows_the_tables_pressures() {
     assert_eq!(days(40.0, false, 2.0), 2.0);
     assert_eq!(days(18.0, true, 0.5), 2.0);
     assert_eq!(days(18.0, true, 2.0), 4.0);
+    // A tray's factor is itself held to 0.5 to 2.
+    assert_eq!(days(18.0, true, 0.3), 2.0);
+    assert_eq!(days(40.0, false, 3.0), 2.0);
+    // A cover leaves a quarter: 7.376 kPa at 40 °C.
+    assert_near(
+        days(40.0, true, 1.0),
+        2.0 * 2.064 / 7.376 / 0.25,
+        2e-3,
+        "covered",
+    );
 }
