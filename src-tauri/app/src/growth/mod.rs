@@ -1,0 +1,178 @@
+//! How far along a sowing is, when its seedlings are due, how many.
+
+mod course;
+mod packet;
+mod place;
+mod view;
+
+pub(crate) use packet::outlook_of;
+pub(crate) use place::{PlaceGrowth, growth_in};
+
+use crate::picture::Picture;
+use crate::temperature::Temperatures;
+use crate::view::DueView;
+use chrono::{Days, NaiveDate, NaiveDateTime};
+use course::{Bed, Course, course};
+use plumule_agronomy::{
+    Crop, Outlook, PacketOutlook, TAU_KIND, TimeFactor, average_emerged_share, crops, forecast,
+    old_seed_time_factor, tau,
+};
+use plumule_journal::id::PlaceId;
+use plumule_journal::state::SowingState;
+use plumule_journal::words::PlaceKind;
+use std::collections::BTreeSet;
+
+/// The most seeds that a forecast takes.
+const MOST_SEEDS: u32 = 100_000;
+
+/// The share that is up on the day on which a sowing should be up.
+const MOST: f64 = 0.9;
+
+/// Standard deviations to either side that leave a tenth of the odds beyond.
+const TENTH: f64 = 1.281_551_565_544_600_4;
+
+/// How a sowing grows.
+#[derive(Clone, Debug)]
+pub(crate) struct Growth {
+    pub(crate) crop: &'static Crop,
+    pub(crate) sown: NaiveDate,
+    /// Seeds reckoned with: those sown, or what came up if that is more.
+    pub(crate) seeds: u32,
+    pub(crate) outlook: Outlook,
+    pub(crate) time_factor: TimeFactor,
+    pub(crate) course: Course,
+    pub(crate) due: DueView,
+    /// It lies in a fridge: cold weeks count as cold, not as late.
+    pub(crate) cold_weeks: bool,
+    /// All that ever came up.
+    pub(crate) up: u32,
+}
+
+/// The growth of a sowing; none if its crop is not in the crop book, or its
+/// tray or packet is not known.
+pub(crate) fn growth(
+    picture: &Picture,
+    sowing: &SowingState,
+    now: NaiveDateTime,
+) -> Option<Growth> {
+    growth_at(picture, &Temperatures::of(picture), sowing, now)
+}
+
+/// The same with the temperatures already made out.
+pub(crate) fn growth_at(
+    picture: &Picture,
+    temperatures: &Temperatures<'_>,
+    sowing: &SowingState,
+    now: NaiveDateTime,
+) -> Option<Growth> {
+    let packet = picture.packets.get(&sowing.packet())?;
+    let crop = crops().get(&packet.described.crop)?;
+    let tray = picture.trays.get(&sowing.sown.tray)?;
+    let began = sowing.opened_by.at.local;
+    let worth = outlook_of(packet, began.date())?;
+    let fridges = fridges(picture);
+    let bed = Bed::of_tray(tray, &fridges);
+    let course = course(temperatures, &bed, &crop.curve, began, now)?;
+    let up = sowing.plants.numbers.up;
+    let least = (f64::from(up) / crop.seedlings_per_seed.max(1.0)).ceil() as u32;
+    let seeds = sowing.seeds().max(least).clamp(1, MOST_SEEDS);
+    let time_factor = time_factor(&worth, course.read_share);
+    let cold_weeks = tray
+        .stays
+        .last()
+        .is_some_and(|stay| fridges.contains(&stay.place));
+    Some(Growth {
+        crop,
+        sown: began.date(),
+        seeds,
+        outlook: worth.outlook,
+        time_factor,
+        due: due(crop, &course, seeds, worth.outlook, time_factor, began.date()),
+        course,
+        cold_weeks,
+        up,
+    })
+}
+
+impl Growth {
+    /// Share of those that will come that are up at a progress, on average.
+    fn share(&self, progress: f64) -> f64 {
+        let TimeFactor { mean_ln, tau } = self.time_factor;
+        average_emerged_share(progress, mean_ln, tau, self.crop.sigma)
+    }
+
+    /// Seedlings in the end, on average.
+    fn mean_final(&self) -> f64 {
+        f64::from(self.seeds) * self.outlook.mean() * self.crop.seedlings_per_seed.max(1.0)
+    }
+
+    /// Seedlings in the end: a tenth of the odds lies below the first and a
+    /// tenth above the second; never fewer than are up.
+    pub(crate) fn expected(&self) -> [f64; 2] {
+        let up = f64::from(self.up);
+        [-TENTH, TENTH].map(|deviations| self.final_at(deviations).round().max(up))
+    }
+
+    /// By the mean and variance of the Beta-binomial.
+    fn final_at(&self, deviations: f64) -> f64 {
+        let n = f64::from(self.seeds);
+        let Outlook { a, b } = self.outlook;
+        let mean = self.outlook.mean();
+        let variance = n * mean * (1.0 - mean) * (a + b + n) / (a + b + 1.0);
+        let seeds = (n * mean + deviations * variance.sqrt()).clamp(0.0, n);
+        seeds * self.crop.seedlings_per_seed.max(1.0)
+    }
+
+    /// Whether nine in ten of those expected are up.
+    pub(crate) fn nearly_all_up(&self) -> bool {
+        f64::from(self.up) >= MOST * self.mean_final()
+    }
+
+    /// Whether nothing is up, or fewer than the odds of one in ten allow by the
+    /// day at which nine in ten of them should be.
+    pub(crate) fn fewer_than_expected(&self) -> bool {
+        self.up == 0 || f64::from(self.up) < MOST * self.final_at(-TENTH)
+    }
+}
+
+/// Before anything is known of its seed but its age.
+fn time_factor(worth: &PacketOutlook, read_share: f64) -> TimeFactor {
+    let fresh = TimeFactor {
+        mean_ln: 0.0,
+        tau: tau(TAU_KIND, read_share),
+    };
+    old_seed_time_factor(worth.germination, worth.packed_germination).unwrap_or(fresh)
+}
+
+fn due(
+    crop: &Crop,
+    course: &Course,
+    seeds: u32,
+    outlook: Outlook,
+    time_factor: TimeFactor,
+    sown: NaiveDate,
+) -> DueView {
+    let found = forecast(
+        course.by_day.iter().copied(),
+        seeds,
+        outlook,
+        time_factor,
+        crop.sigma,
+    )
+    .ok();
+    let date = |offset: Option<u32>| sown.checked_add_days(Days::new(u64::from(offset?)));
+    DueView {
+        first: found.and_then(|found| date(found.first)),
+        d10: found.and_then(|found| date(found.d10)),
+        d50: found.and_then(|found| date(found.d50)),
+        d90: found.and_then(|found| date(found.d90)),
+    }
+}
+
+fn fridges(picture: &Picture) -> BTreeSet<PlaceId> {
+    let places = picture.places.iter();
+    places
+        .filter(|(_, place)| place.described.kind == PlaceKind::Fridge)
+        .map(|(id, _)| *id)
+        .collect()
+}

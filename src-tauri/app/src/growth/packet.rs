@@ -1,0 +1,53 @@
+//! What a packet is worth on a day.
+
+use chrono::NaiveDate;
+use plumule_agronomy::{Crop, PacketOutlook, Storage, crops, packet_outlook};
+use plumule_journal::state::PacketState;
+use plumule_journal::words;
+
+/// Age in years of a packet that says nothing of it (judgement: bought for
+/// last season).
+const UNDATED_YEARS: f64 = 1.0;
+
+/// Days in a year of age.
+const YEAR_DAYS: f64 = 365.25;
+
+/// Month and day from which a packet of a year ages (judgement: packed for the
+/// season of that year).
+const PACKED: (u32, u32) = (1, 1);
+
+/// Month and day from which saved seed ages (judgement: dried and cleaned).
+const HARVESTED: (u32, u32) = (10, 1);
+
+/// What a packet is likely to bring up on a day; none for a crop that is not
+/// in the crop book.
+pub(crate) fn outlook_of(packet: &PacketState, on: NaiveDate) -> Option<PacketOutlook> {
+    let described = &packet.described;
+    let crop = crops().get(&described.crop)?;
+    let storage = match described.storage {
+        words::Storage::FridgeSealed => Storage::FridgeSealed,
+        words::Storage::CoolCupboard => Storage::CoolCupboard,
+        words::Storage::WarmRoom => Storage::WarmRoom,
+        words::Storage::DampShed => Storage::DampShed,
+    };
+    let age = age_years(packet, crop, on);
+    packet_outlook(crop, age, described.stated_germination, storage, &[]).ok()
+}
+
+/// From the year packed or harvested; else so that it is at the end of its
+/// life on its sow-by date.
+fn age_years(packet: &PacketState, crop: &Crop, on: NaiveDate) -> f64 {
+    let described = &packet.described;
+    let from_day = |year: i32, (month, day)| NaiveDate::from_ymd_opt(year, month, day);
+    let harvested = described
+        .harvested_year
+        .and_then(|year| from_day(year, HARVESTED));
+    let packed = described.packed_year.and_then(|year| from_day(year, PACKED));
+    let years_since = |day: NaiveDate| (on - day).num_days() as f64 / YEAR_DAYS;
+    let age = match (packed.or(harvested), described.sow_by) {
+        (Some(began), _) => years_since(began),
+        (None, Some(sow_by)) => crop.life_years + years_since(sow_by),
+        (None, None) => UNDATED_YEARS,
+    };
+    age.clamp(0.0, 1000.0)
+}

@@ -1,0 +1,224 @@
+//! What is to be done, when and why. Computed anew each time, never stored.
+//!
+//! Each kind of job has a file. It says from the picture alone when its work
+//! falls due, be it past or to come; what of that is shown is up to `nagging`.
+
+mod cover;
+mod feel;
+mod harden;
+mod late;
+mod leaves;
+mod light;
+mod look;
+mod plant_out;
+mod pot;
+mod prick;
+mod read;
+mod season;
+mod thin;
+mod tray;
+
+pub(crate) use tray::LivingTray;
+
+use crate::growth::{Growth, growth_at};
+use crate::nagging;
+use crate::picture::Picture;
+use crate::say::{Arg, Say};
+use crate::temperature::Temperatures;
+use crate::view::JobKind;
+use crate::words;
+use chrono::NaiveDateTime;
+use plumule_journal::content::JobKey;
+use plumule_journal::id::{EntryId, PlaceId, SowingId, TrayId};
+use plumule_journal::subject::{Plants, Subject};
+use std::collections::BTreeMap;
+
+/// One job.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Job {
+    pub(crate) key: JobKey,
+    pub(crate) kind: JobKind,
+    pub(crate) place: Option<PlaceId>,
+    pub(crate) tray: Option<TrayId>,
+    /// Of which plants, unless of the whole tray or place.
+    pub(crate) plants: Option<Plants>,
+    /// When it falls due, local time of the garden.
+    pub(crate) due: NaiveDateTime,
+    /// After this it is another job's turn.
+    pub(crate) until: Option<NaiveDateTime>,
+    /// For today; else it can wait.
+    pub(crate) today: bool,
+    pub(crate) why: Say,
+    /// What a count starts at.
+    pub(crate) suggested: Option<u32>,
+}
+
+impl Job {
+    fn new(kind: JobKind, subject: Subject, opened_by: EntryId, due: NaiveDateTime) -> Self {
+        Self {
+            key: JobKey {
+                kind: kind_word(kind).to_owned(),
+                subject,
+                opened_by,
+            },
+            kind,
+            place: None,
+            tray: None,
+            plants: match subject {
+                Subject::Sowing(id) => Some(Plants::Sowing(id)),
+                Subject::Batch(id) => Some(Plants::Batch(id)),
+                _ => None,
+            },
+            due,
+            until: None,
+            today: false,
+            why: Say::new("why"),
+            suggested: None,
+        }
+    }
+
+    fn because(mut self, why: Say) -> Self {
+        self.why = why;
+        self
+    }
+
+    fn for_today(mut self, today: bool) -> Self {
+        self.today = today;
+        self
+    }
+
+    fn in_tray(mut self, tray: &LivingTray<'_>) -> Self {
+        self.tray = Some(tray.id);
+        self.place = tray.place.map(|place| place.described.place);
+        self
+    }
+}
+
+/// The word of a kind, in keys of jobs.
+pub(crate) fn kind_word(kind: JobKind) -> &'static str {
+    match kind {
+        JobKind::IntoTheLight => "into_the_light",
+        JobKind::CoverOff => "cover_off",
+        JobKind::LookForSeedlings => "look_for_seedlings",
+        JobKind::ItIsLate => "it_is_late",
+        JobKind::FeelTheCompost => "feel_the_compost",
+        JobKind::ReadTheThermometer => "read_the_thermometer",
+        JobKind::Thin => "thin",
+        JobKind::PrickOut => "prick_out",
+        JobKind::PotOn => "pot_on",
+        JobKind::HardenOff => "harden_off",
+        JobKind::PlantOut => "plant_out",
+    }
+}
+
+/// What jobs are reckoned from: the picture with its temperatures, its living
+/// trays and the growth of what is still to come up, made out once.
+pub(crate) struct Plan<'a> {
+    pub(crate) picture: &'a Picture,
+    pub(crate) now: NaiveDateTime,
+    pub(crate) temperatures: Temperatures<'a>,
+    pub(crate) trays: Vec<LivingTray<'a>>,
+    growths: BTreeMap<SowingId, Growth>,
+}
+
+impl<'a> Plan<'a> {
+    pub(crate) fn of(picture: &'a Picture, now: NaiveDateTime) -> Self {
+        let temperatures = Temperatures::of(picture);
+        let trays = tray::living(picture);
+        let growths = trays
+            .iter()
+            .flat_map(|tray| &tray.sowings)
+            .filter_map(|sowing| {
+                let growth = growth_at(picture, &temperatures, sowing, now)?;
+                Some((sowing.sown.sowing, growth))
+            })
+            .collect();
+        Self {
+            picture,
+            now,
+            temperatures,
+            trays,
+            growths,
+        }
+    }
+
+    /// The growth of a living sowing.
+    pub(crate) fn growth(&self, sowing: SowingId) -> Option<&Growth> {
+        self.growths.get(&sowing)
+    }
+
+    /// Every job that is due or will fall due as things stand.
+    pub(crate) fn all(&self) -> Vec<Job> {
+        let mut jobs = read::jobs(self);
+        for tray in &self.trays {
+            let mut of_tray: Vec<Job> = Vec::new();
+            of_tray.extend(feel::job(self, tray));
+            of_tray.extend(light::job(self, tray));
+            of_tray.extend(cover::job(self, tray));
+            of_tray.extend(harden::job(self, tray));
+            for sowing in &tray.sowings {
+                of_tray.extend(look::job(self, tray, sowing));
+                of_tray.extend(late::job(self, sowing));
+                of_tray.extend(thin::job(self, tray, sowing));
+                of_tray.extend(prick::job(self, tray, sowing));
+            }
+            for plants in tray.plants() {
+                of_tray.extend(pot::job(self, tray, plants));
+                of_tray.extend(plant_out::job(self, tray, plants));
+            }
+            jobs.extend(of_tray.into_iter().map(|job| job.in_tray(tray)));
+        }
+        self.sort(&mut jobs);
+        jobs
+    }
+
+    /// By the walk, then the most pressing first, then by label code.
+    fn sort(&self, jobs: &mut [Job]) {
+        let turn = |place: Option<PlaceId>| {
+            let place = place.and_then(|id| self.picture.places.get(&id));
+            place.map_or((u32::MAX, None), |place| {
+                (place.described.position, Some(place.described.place))
+            })
+        };
+        let code = |tray: Option<TrayId>| {
+            let tray = tray.and_then(|id| self.picture.trays.get(&id));
+            tray.map(|tray| tray.described.code.clone())
+        };
+        jobs.sort_by_cached_key(|job| {
+            let order = (turn(job.place), !job.today, job.kind);
+            (order, code(job.tray), job.key.clone())
+        });
+    }
+
+    /// Crop and variety of plants, for a reason.
+    fn named(&self, say: Say, plants: Plants) -> Say {
+        let (crop, variety) = self.picture.crop_of(plants).unwrap_or(("?", ""));
+        say.with("crop", words::crop(crop))
+            .with("variety", words::variety(variety))
+    }
+
+    /// Crops of several plants, each once.
+    pub(crate) fn crops(&self, plants: impl Iterator<Item = Plants>) -> Arg {
+        let mut crops: Vec<&str> = plants
+            .filter_map(|plants| Some(self.picture.crop_of(plants)?.0))
+            .collect();
+        crops.sort_unstable();
+        crops.dedup();
+        Arg::List(crops.into_iter().map(words::crop).collect())
+    }
+}
+
+/// The jobs to show now, in walking order.
+pub(crate) fn jobs(picture: &Picture, now: NaiveDateTime) -> Vec<Job> {
+    let plan = Plan::of(picture, now);
+    let all = plan.all().into_iter();
+    all.filter(|job| nagging::shown(picture, job, now)).collect()
+}
+
+/// The jobs that are due, those also that rest because they were not answered:
+/// for a tray's own page.
+pub(crate) fn due(picture: &Picture, now: NaiveDateTime) -> Vec<Job> {
+    let plan = Plan::of(picture, now);
+    let all = plan.all().into_iter();
+    all.filter(|job| nagging::open(picture, job, now)).collect()
+}

@@ -1,0 +1,159 @@
+//! The round as it is shown.
+
+use crate::job_key;
+use crate::jobs::{Job, LivingTray, Plan, kind_word};
+use crate::nagging;
+use crate::picture::Picture;
+use crate::rounds;
+use crate::say::{Arg, Say};
+use crate::stage::{plants_line_with, reference};
+use crate::view::{
+    JobKind, JobView, LastReading, NextDue, PlaceHead, PlaceRound, RangeView, RoundView, TrayCard,
+};
+use crate::words;
+use chrono::NaiveDateTime;
+use plumule_journal::content::Shown;
+use plumule_journal::id::PlaceId;
+use plumule_journal::state::PlaceState;
+use plumule_journal::subject::Plants;
+
+/// What is due now, place by place. A living tray that stands nowhere (its
+/// move is missing from a merge) cannot be walked to and is not in it.
+pub(crate) fn round_view(picture: &Picture, now: NaiveDateTime) -> RoundView {
+    let plan = Plan::of(picture, now);
+    let all = plan.all();
+    let (shown, rest): (Vec<Job>, Vec<Job>) = all
+        .into_iter()
+        .partition(|job| job.place.is_some() && nagging::shown(picture, job, now));
+    let places = picture
+        .walk()
+        .into_iter()
+        .filter_map(|place| place_round(&plan, place, &shown))
+        .collect();
+    let next = if shown.is_empty() {
+        next(picture, &rest, now)
+    } else {
+        None
+    };
+    RoundView {
+        at: now,
+        evening: rounds::evening(picture, now.date()).is_some_and(|evening| now >= evening),
+        places,
+        next,
+        any_living: !plan.trays.is_empty(),
+        away_until: picture.away_until(now.date()),
+    }
+}
+
+fn place_round(plan: &Plan<'_>, place: &PlaceState, shown: &[Job]) -> Option<PlaceRound> {
+    let id = place.described.place;
+    let here = |tray: &&LivingTray<'_>| {
+        tray.place.is_some_and(|place| place.described.place == id)
+    };
+    let trays: Vec<&LivingTray<'_>> = plan.trays.iter().filter(here).collect();
+    let of_place = shown.iter().filter(|job| job.place == Some(id));
+    let jobs: Vec<JobView> = of_place
+        .clone()
+        .filter(|job| job.tray.is_none())
+        .map(job_view)
+        .collect();
+    let cards = cards(plan, &trays, shown);
+    let to_feel = of_place
+        .filter(|job| job.kind == JobKind::FeelTheCompost)
+        .filter_map(|job| Some(job.tray?.to_string()))
+        .collect();
+    (!trays.is_empty() || !jobs.is_empty()).then(|| PlaceRound {
+        place: place_head(place),
+        reading: last_reading(plan, id),
+        heat_off: plan.temperatures.heat_off(id, plan.now).is_some(),
+        jobs,
+        quiet: u32::try_from(trays.len() - cards.len()).unwrap_or(u32::MAX),
+        cards,
+        to_feel,
+    })
+}
+
+/// Trays with something due, in the order of their most pressing jobs.
+fn cards(plan: &Plan<'_>, trays: &[&LivingTray<'_>], shown: &[Job]) -> Vec<TrayCard> {
+    let with_first = trays.iter().filter_map(|tray| {
+        let jobs = shown.iter().filter(|job| job.tray == Some(tray.id));
+        let views: Vec<JobView> = jobs.clone().map(job_view).collect();
+        let first = jobs.map(|job| (!job.today, job.kind)).min()?;
+        Some((first, card(plan, tray, views)))
+    });
+    let mut cards: Vec<_> = with_first.collect();
+    cards.sort_by(|(first, card), (other, beside)| {
+        (first, &card.code, &card.tray).cmp(&(other, &beside.code, &beside.tray))
+    });
+    cards.into_iter().map(|(_, card)| card).collect()
+}
+
+fn card(plan: &Plan<'_>, tray: &LivingTray<'_>, jobs: Vec<JobView>) -> TrayCard {
+    let line = |plants: Plants| {
+        let growth = match plants {
+            Plants::Sowing(id) => plan.growth(id),
+            Plants::Batch(_) => None,
+        };
+        plants_line_with(plan.picture, plants, growth, plan.now.date())
+    };
+    TrayCard {
+        tray: tray.id.to_string(),
+        code: tray.state.described.code.clone(),
+        container: tray.state.described.container.as_str().to_owned(),
+        covered: tray.covered(),
+        plants: tray.plants().filter_map(line).collect(),
+        jobs,
+    }
+}
+
+/// A job as the screens show it.
+pub(crate) fn job_view(job: &Job) -> JobView {
+    JobView {
+        key: job_key::text(&job.key),
+        kind: job.kind,
+        plants: job.plants.map(reference),
+        today: job.today,
+        due: job.due.date(),
+        why: job.why.clone(),
+        suggested: job.suggested,
+    }
+}
+
+/// A place in short.
+pub(crate) fn place_head(place: &PlaceState) -> PlaceHead {
+    PlaceHead {
+        id: place.described.place.to_string(),
+        name: place.described.name.clone(),
+        kind: place.described.kind.as_str().to_owned(),
+        light: place.described.light.as_str().to_owned(),
+    }
+}
+
+fn last_reading(plan: &Plan<'_>, place: PlaceId) -> Option<LastReading> {
+    let reading = plan.picture.readings.get(&place)?.last()?;
+    let at = reading.mark.at.local;
+    let (min_c, max_c) = match reading.shown {
+        Shown::LowHigh { min_c, max_c } => (min_c, max_c),
+        Shown::Now { temperature_c } => (temperature_c, temperature_c),
+    };
+    let days = (plan.now.date() - at.date()).num_days();
+    Some(LastReading {
+        at,
+        days_ago: i32::try_from(days).unwrap_or(i32::MAX),
+        range: RangeView { min_c, max_c },
+        of: reading.of.as_str().to_owned(),
+    })
+}
+
+/// The first of what is to come.
+fn next(picture: &Picture, jobs: &[Job], now: NaiveDateTime) -> Option<NextDue> {
+    let times = jobs.iter().filter(|job| job.place.is_some());
+    let (at, job) = times
+        .filter_map(|job| Some((nagging::next_shown(picture, job, now)?, job)))
+        .min_by_key(|(at, job)| (*at, !job.today, job.kind))?;
+    let place = picture.places.get(&job.place?)?;
+    let say = Say::new("next-due")
+        .with("job", words::word("job", kind_word(job.kind)))
+        .with("place", Arg::Text(place.described.name.clone()));
+    Some(NextDue { at, say })
+}
