@@ -1,0 +1,27 @@
+/** Messages of the canned views that the app has its own words for. */
+export const fakeWords = `
+fake-why-feel = Last felt { $day }; at { $temperature } it dries in about { $days ->
+    [one] one day
+   *[other] { $days } days
+}.
+fake-why-look = { $share } of the way: the first are due from { $day }.
+fake-why-light = { $up ->
+    [one] One is up
+   *[other] { $up } are up
+} and the { $place } is { $light }: seedlings stretch there within a day.
+fake-why-cover = { $up } are up under a cover, where they damp off.
+fake-why-late = Nine in ten should have been up by { $day }; { $up } of { $seeds } are.
+fake-why-read = Last read { $days } days ago; forecasts lean on it.
+fake-why-thin = { $up } stand in { $cells } cells.
+fake-why-prick = First counted up { $days } days ago, { $up } of them: big enough to handle by a leaf.
+fake-why-pot = In their cells for { $days } days.
+fake-why-harden = Ready to go out by day: { $done } of 10 days done.
+fake-why-plant = Hardened off for { $done } days, and past { $day }, the last frost.
+fake-next = feel the compost in the { $place }
+fake-forecast = The first is due by { $first }, half by { $half }, nine in ten by { $most }; { $low } to { $high } in the end.
+fake-asks-more-than-sown = { $up } up is more than the { $seeds } sown. Clusters such as beet and chard do that, and packets are miscounted. Write it down?
+fake-refused = A place cannot be { $temperature } warm. Look at the thermometer again.
+fake-gone = This tray is not in the journal. Go back to all trays.
+fake-place-none = None come up here: too cold below { $temperature }.
+fake-done = Written down
+`;

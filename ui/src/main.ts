@@ -1,0 +1,23 @@
+import { mount } from 'svelte';
+import App from './App.svelte';
+import './tokens/colour.css';
+import './tokens/size.css';
+import './tokens/type.css';
+import './styles/base.css';
+import { Session } from './state/session.svelte';
+import { Words } from './text/words.svelte';
+
+async function begin(): Promise<Session> {
+  if (import.meta.env.MODE === 'fake' || (import.meta.env.DEV && !('__TAURI_INTERNALS__' in window))) {
+    const { FakeBackend, fakeWords } = await import('./backend/fake');
+    const scene = new URLSearchParams(location.search).get('fake') ?? 'demo';
+    return new Session(new FakeBackend(scene), new Words([fakeWords]));
+  }
+  const { TauriBackend } = await import('./backend/tauri');
+  return new Session(new TauriBackend(), new Words());
+}
+
+const target = document.getElementById('app');
+if (target) {
+  mount(App, { target, props: { session: await begin() } });
+}

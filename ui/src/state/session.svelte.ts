@@ -1,0 +1,184 @@
+import { asAppError, type Backend } from '../backend/backend';
+import type {
+  Act,
+  Answer,
+  AppError,
+  Coded,
+  DeviceForm,
+  PlantsLine,
+  Say,
+  SettingsView,
+  StartView,
+} from '../backend/generated/types';
+import { dateOf, type Words } from '../text/words.svelte';
+import { Router } from './route.svelte';
+
+export type Written = Extract<Answer, { answer: 'written' }>;
+
+interface Asked {
+  questions: Coded[];
+  resolve: (yes: boolean) => void;
+}
+
+/** What was last done, for the toast: its words and the act to undo. */
+export interface Last {
+  say: Say;
+  act: string;
+  undone: boolean;
+}
+
+/** Acts that are said now, whatever day is being written down. */
+const undated = new Set<Act['do']>([
+  'put_off',
+  'dismiss',
+  'add_packet',
+  'describe_packet',
+  'describe_place',
+  'describe_garden',
+  'away',
+]);
+
+/** One sitting with the journal: who talks to the app, and what came of it. */
+export class Session {
+  readonly router = new Router();
+  start: StartView | null = $state(null);
+  startError: AppError | null = $state(null);
+  /** Local time of the garden, as the app last said it. */
+  now: string = $state('');
+  /** When what is written happened; none: now. */
+  happened: string | null = $state(null);
+  last: Last | null = $state(null);
+  lastError: AppError | null = $state(null);
+  asked: Asked | null = $state(null);
+  /** Goes up with every change: views ask again. */
+  revision = $state(0);
+  /** Plants to be sown again, for the bench. */
+  again: PlantsLine | null = $state(null);
+  readonly backend: Backend;
+  readonly words: Words;
+
+  constructor(backend: Backend, words: Words) {
+    this.backend = backend;
+    this.words = words;
+  }
+
+  async open() {
+    try {
+      this.take(await this.backend.start());
+      await this.backend.onDueChanged(() => this.refresh());
+    } catch (thrown) {
+      this.startError = asAppError(thrown);
+    }
+  }
+
+  take(start: StartView) {
+    this.start = start;
+    this.startError = null;
+    this.useDevice(start.device);
+  }
+
+  useDevice(device: DeviceForm) {
+    this.words.use(device);
+    const root = document.documentElement.dataset;
+    root.theme = device.theme;
+    root.hand = device.hand;
+  }
+
+  /** The app said what time it is in the garden. */
+  atTime(now: string) {
+    this.now = now;
+    this.words.today = now;
+  }
+
+  refresh() {
+    this.revision += 1;
+  }
+
+  /** The garden's day, so many days from today: YYYY-MM-DD. */
+  inDays(days: number): string {
+    const day = dateOf(this.now.slice(0, 10) || '1970-01-01');
+    day.setUTCDate(day.getUTCDate() + days);
+    return day.toISOString().slice(0, 10);
+  }
+
+  /** To the bench, to sow the same once more. */
+  sowAgain(line: PlantsLine) {
+    this.again = line;
+    this.router.go('sow');
+  }
+
+  async choose(journal: 'own' | 'demo') {
+    this.take(await this.backend.choose(journal));
+    this.#anew();
+  }
+
+  async leaveDemo() {
+    this.take(await this.backend.leaveDemo());
+    this.#anew();
+  }
+
+  async setDevice(device: DeviceForm): Promise<SettingsView> {
+    const view = await this.backend.setDevice(device);
+    this.useDevice(view.device);
+    return view;
+  }
+
+  /** Writes an act; none if it was asked about and declined. Rejects with an AppError. */
+  async act(act: Act): Promise<Written | null> {
+    const happened = undated.has(act.do) ? null : this.happened;
+    const request = { act, happened, hand: '' };
+    return this.#say((confirmed) => this.backend.act({ ...request, confirmed }));
+  }
+
+  async withdraw(entry: string): Promise<Written | null> {
+    return this.#say((confirmed) => this.backend.withdraw(entry, confirmed));
+  }
+
+  async undo() {
+    const last = this.last;
+    if (!last) return;
+    try {
+      const written = await this.#say((confirmed) => this.backend.undo(last.act, confirmed));
+      if (written) this.last = { say: last.say, act: written.act, undone: !last.undone };
+    } catch (thrown) {
+      this.lastError = asAppError(thrown);
+    }
+  }
+
+  forget() {
+    this.last = null;
+    this.lastError = null;
+  }
+
+  async #say(send: (confirmed: boolean) => Promise<Answer>): Promise<Written | null> {
+    let answer = await send(false);
+    if (answer.answer === 'asks_first') {
+      if (!(await this.#ask(answer.questions))) return null;
+      answer = await send(true);
+      if (answer.answer === 'asks_first') return null;
+    }
+    this.last = { say: answer.say, act: answer.act, undone: false };
+    this.lastError = null;
+    this.refresh();
+    return answer;
+  }
+
+  #ask(questions: Coded[]): Promise<boolean> {
+    return new Promise((resolve) => {
+      this.asked = {
+        questions,
+        resolve: (yes) => {
+          this.asked = null;
+          resolve(yes);
+        },
+      };
+    });
+  }
+
+  #anew() {
+    this.forget();
+    this.happened = null;
+    this.router.go('round');
+    this.refresh();
+  }
+}

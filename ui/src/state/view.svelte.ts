@@ -1,0 +1,50 @@
+import { asAppError } from '../backend/backend';
+import type { AppError } from '../backend/generated/types';
+import type { Session, Written } from './session.svelte';
+
+/** A view asked of the app, and asked again after every change. */
+export class View<T> {
+  value: T | null = $state.raw(null);
+  error: AppError | null = $state(null);
+  #turn = 0;
+
+  constructor(session: Session, ask: () => Promise<T>) {
+    $effect(() => {
+      void session.revision;
+      void this.#load(ask());
+    });
+  }
+
+  async #load(asked: Promise<T>) {
+    const turn = ++this.#turn;
+    try {
+      const value = await asked;
+      if (turn !== this.#turn) return;
+      this.value = value;
+      this.error = null;
+    } catch (thrown) {
+      if (turn === this.#turn) this.error = asAppError(thrown);
+    }
+  }
+}
+
+/** Something tried: whether it is under way, and what went wrong. */
+export class Attempt {
+  busy = $state(false);
+  error: AppError | null = $state(null);
+
+  /** True if it went through. */
+  async run(work: () => Promise<Written | null | void>): Promise<boolean> {
+    if (this.busy) return false;
+    this.busy = true;
+    this.error = null;
+    try {
+      return (await work()) !== null;
+    } catch (thrown) {
+      this.error = asAppError(thrown);
+      return false;
+    } finally {
+      this.busy = false;
+    }
+  }
+}

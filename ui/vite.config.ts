@@ -1,0 +1,22 @@
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { svelteTesting } from '@testing-library/svelte/vite';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig(({ mode }) => ({
+  base: './',
+  clearScreen: false,
+  plugins: [svelte(), ...(mode === 'test' ? [svelteTesting()] : [])],
+  server: {
+    port: 1420,
+    strictPort: true,
+    host: process.env.TAURI_DEV_HOST || false,
+    watch: { ignored: ['**/src-tauri/**'] },
+  },
+  build: { target: 'es2022', sourcemap: false, modulePreload: { polyfill: false } },
+  test: {
+    environment: 'happy-dom',
+    include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/setup.ts'],
+    restoreMocks: true,
+  },
+}));
