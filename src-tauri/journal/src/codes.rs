@@ -4,6 +4,8 @@
 pub const REFUSALS: &[&str] = &[
     "nothing_to_write",
     "nothing_to_undo",
+    "amendment_by_hand",
+    "entry_too_large",
     "reading_out_of_range",
     "min_above_max",
     "before_the_sowing",
@@ -54,6 +56,7 @@ pub const REFUSALS: &[&str] = &[
 /// Asked first: `asks-<code>`.
 pub const QUESTIONS: &[&str] = &[
     "above_the_seeds",
+    "above_the_batch",
     "far_back",
     "count_falls",
     "reading_differs",

@@ -2,56 +2,165 @@
 //! merged or backed up as the journal is.
 
 use crate::error::Error;
-use crate::id::DeviceId;
+use crate::id::{DeviceId, Ids};
 use crate::stamp::Stamp;
+use crate::store::open::connect;
 use chrono::{DateTime, Utc};
+use rusqlite::{Connection, OptionalExtension, params};
 use std::path::Path;
 
-/// `device.db` beside the journal's folder.
+/// `PLUD`, so that the file tells what it is.
+const APPLICATION_ID: i64 = 0x504c_5544;
+const VERSION: i64 = 1;
+/// Where the identity is kept among the habits.
+const IDENTITY: &str = "device";
+
+/// `device.db` beside the journal's folder: the identity of this copy, habits
+/// and drafts as texts under keys, and which notices were delivered.
 #[derive(Debug)]
-pub struct Device;
+pub struct Device {
+    db: Connection,
+}
 
 impl Device {
-    /// Opens or makes it.
+    /// Opens or makes it in a home; a new one gets an identity from the stamp.
     ///
     /// # Errors
-    /// If the file cannot be opened or is newer.
-    pub fn open(_home: &Path, _stamp: &Stamp) -> Result<Self, Error> {
-        Err(Error::NotAJournal)
+    /// If the file cannot be opened, is newer, or is not ours.
+    pub fn open(home: &Path, stamp: &Stamp) -> Result<Self, Error> {
+        make_folder(home)?;
+        let mut db = connect(&home.join("device.db"), APPLICATION_ID, VERSION)?;
+        let tx = db.transaction_with_behavior(rusqlite::TransactionBehavior::Immediate)?;
+        let version: i64 = tx.query_row("PRAGMA user_version", [], |row| row.get(0))?;
+        if version == 0 {
+            tx.execute_batch(include_str!("device.sql"))?;
+            tx.pragma_update(None, "user_version", VERSION)?;
+        }
+        tx.commit()?;
+        let device = Self { db };
+        if device.get(IDENTITY)?.is_none() {
+            device.renew(stamp)?;
+        }
+        Ok(device)
     }
+
     /// The identity of this copy.
     ///
     /// # Errors
     /// If the database fails.
     pub fn id(&self) -> Result<DeviceId, Error> {
-        Err(Error::NotAJournal)
+        self.get(IDENTITY)?
+            .and_then(|text| text.parse().ok())
+            .ok_or_else(|| Error::Damaged("no device identity".to_owned()))
     }
+
+    /// Makes a new identity: after a restore, or when another copy wrote
+    /// under this one.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn renew(&self, stamp: &Stamp) -> Result<DeviceId, Error> {
+        let old = self.get(IDENTITY)?.unwrap_or_default();
+        let id = DeviceId(Ids::new(stamp, &format!("device after '{old}'")).next());
+        self.set(IDENTITY, &id.to_string())?;
+        Ok(id)
+    }
+
     /// A text kept under a key.
     ///
     /// # Errors
     /// If the database fails.
-    pub fn get(&self, _key: &str) -> Result<Option<String>, Error> {
-        Err(Error::NotAJournal)
+    pub fn get(&self, key: &str) -> Result<Option<String>, Error> {
+        Ok(self
+            .db
+            .prepare_cached("SELECT text FROM kept WHERE key = ?1")?
+            .query_row([key], |row| row.get(0))
+            .optional()?)
     }
+
     /// Keeps a text under a key.
     ///
     /// # Errors
     /// If the database fails.
-    pub fn set(&self, _key: &str, _text: &str) -> Result<(), Error> {
-        Err(Error::NotAJournal)
+    pub fn set(&self, key: &str, text: &str) -> Result<(), Error> {
+        self.db
+            .prepare_cached(
+                "INSERT INTO kept (key, text) VALUES (?1, ?2)
+                 ON CONFLICT (key) DO UPDATE SET text = excluded.text",
+            )?
+            .execute([key, text])?;
+        Ok(())
     }
+
     /// Whether a notice was delivered.
     ///
     /// # Errors
     /// If the database fails.
-    pub fn delivered(&self, _key: &str) -> Result<bool, Error> {
-        Err(Error::NotAJournal)
+    pub fn delivered(&self, key: &str) -> Result<bool, Error> {
+        Ok(self
+            .db
+            .prepare_cached("SELECT EXISTS (SELECT 1 FROM delivered WHERE key = ?1)")?
+            .query_row([key], |row| row.get(0))?)
     }
-    /// A notice was delivered.
+
+    /// A notice was delivered; the first time holds.
     ///
     /// # Errors
     /// If the database fails.
-    pub fn mark_delivered(&self, _key: &str, _at: DateTime<Utc>) -> Result<(), Error> {
-        Err(Error::NotAJournal)
+    pub fn mark_delivered(&self, key: &str, at: DateTime<Utc>) -> Result<(), Error> {
+        self.db
+            .prepare_cached(
+                "INSERT INTO delivered (key, at_ms) VALUES (?1, ?2) ON CONFLICT (key) DO NOTHING",
+            )?
+            .execute(params![key, at.timestamp_millis()])?;
+        Ok(())
+    }
+}
+
+/// Makes a folder and those above it.
+pub(crate) fn make_folder(path: &Path) -> Result<(), Error> {
+    std::fs::create_dir_all(path).map_err(|source| Error::File {
+        path: path.to_owned(),
+        source,
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::testing::stamp;
+
+    #[test]
+    fn keeps_its_identity_habits_and_deliveries() {
+        let home = tempfile::tempdir().unwrap();
+        let first = Device::open(home.path(), &stamp(1)).unwrap();
+        let id = first.id().unwrap();
+        first.set("habits", "{\"theme\":\"dark\"}").unwrap();
+        assert!(!first.delivered("round").unwrap());
+        first.mark_delivered("round", stamp(1).now).unwrap();
+        first.mark_delivered("round", stamp(2).now).unwrap();
+        drop(first);
+        let again = Device::open(home.path(), &stamp(2)).unwrap();
+        assert_eq!(again.id().unwrap(), id);
+        assert_eq!(
+            again.get("habits").unwrap().as_deref(),
+            Some("{\"theme\":\"dark\"}")
+        );
+        assert_eq!(again.get("nothing").unwrap(), None);
+        assert!(again.delivered("round").unwrap());
+        assert_ne!(again.renew(&stamp(2)).unwrap(), id);
+    }
+
+    #[test]
+    fn a_newer_one_is_refused() {
+        let home = tempfile::tempdir().unwrap();
+        let device = Device::open(home.path(), &stamp(1)).unwrap();
+        device
+            .db
+            .pragma_update(None, "user_version", VERSION + 1)
+            .unwrap();
+        drop(device);
+        let error = Device::open(home.path(), &stamp(1)).unwrap_err();
+        assert_eq!(error.code(), "journal_newer");
     }
 }

@@ -1,129 +1,325 @@
 //! The journal as others use it.
-#![allow(missing_docs, clippy::missing_errors_doc)]
 
 use crate::content::Content;
+use crate::device::{Device, make_folder};
+use crate::door::Door;
 use crate::entry::Line;
 use crate::error::Error;
+use crate::fold::State;
 use crate::id::{BatchId, DeviceId, EntryId, PacketId, PlaceId, SowingId, TrayId};
 use crate::stamp::{Happened, Stamp};
 use crate::state::{
     BatchState, GardenState, PacketState, PlaceState, Reading, SowingState, TrayState,
 };
+use crate::store::{open, project, read};
 use crate::subject::Subject;
 use crate::wish::{Answer, Report, Wish};
+use crate::{amend, check, label, merge};
 use chrono::{DateTime, NaiveDate, Utc};
+use rusqlite::{Connection, Transaction, TransactionBehavior};
+use std::collections::BTreeMap;
 use std::path::Path;
 
-/// A journal, open.
+/// A journal, open: the one way to write it and to read what it adds up to.
 #[derive(Debug)]
-pub struct Journal;
+pub struct Journal {
+    db: Connection,
+    device: Device,
+    id: DeviceId,
+}
 
-const NOT_YET: Error = Error::NotAJournal;
+/// A transaction that no other writer can come between.
+fn begin(db: &mut Connection) -> Result<Transaction<'_>, Error> {
+    Ok(db.transaction_with_behavior(TransactionBehavior::Immediate)?)
+}
+
+macro_rules! one {
+    ($(#[$doc:meta])* $name:ident, $id:ident, $variant:ident, $state:ident) => {
+        $(#[$doc])*
+        ///
+        /// # Errors
+        /// If the database fails.
+        pub fn $name(&self, id: $id) -> Result<Option<$state>, Error> {
+            Ok(match read::state(&self.db, Subject::$variant(id))? {
+                Some(State::$variant(state)) => Some(state),
+                _ => None,
+            })
+        }
+    };
+}
 
 impl Journal {
-    pub fn open(_home: &Path, _stamp: &Stamp) -> Result<Self, Error> {
-        Err(NOT_YET)
+    /// Opens or makes a home: `journal/` with `journal.db`, `photos/` and
+    /// `backups/`, and `device.db` beside it.
+    ///
+    /// # Errors
+    /// If a file cannot be opened, is newer, damaged, or not ours; it is left
+    /// as it was.
+    pub fn open(home: &Path, stamp: &Stamp) -> Result<Self, Error> {
+        let folder = home.join("journal");
+        make_folder(&folder.join("photos"))?;
+        make_folder(&folder.join("backups"))?;
+        let db = open::journal(&folder.join("journal.db"))?;
+        let device = Device::open(home, stamp)?;
+        let id = device.id()?;
+        Ok(Self { db, device, id })
     }
+
+    /// The identity this copy writes under.
+    #[must_use]
     pub fn device(&self) -> DeviceId {
-        DeviceId(uuid::Uuid::nil())
+        self.id
     }
-    pub fn write(&mut self, _stamp: &Stamp, _wish: Wish) -> Result<Answer, Error> {
-        Err(NOT_YET)
+
+    /// The one door: checks the contents in order, each against what the
+    /// earlier ones leave, appends them as one act, folds what they touch and
+    /// commits. When it answers `Written`, they are on disk.
+    ///
+    /// # Errors
+    /// [`Error::Refused`] with a code, or if the database fails; nothing was
+    /// written then, nor when it asks first.
+    pub fn write(&mut self, stamp: &Stamp, wish: Wish) -> Result<Answer, Error> {
+        let happened = wish.happened.unwrap_or_else(|| stamp.happened());
+        let mut door = Door::open(begin(&mut self.db)?, stamp, self.id, &wish.hand)?;
+        door.check_happened(&happened)?;
+        for content in &wish.contents {
+            door.check_content(&happened, content, false)?;
+            door.append(&happened, content)?;
+        }
+        door.close(check::settle::How::Written, wish.confirmed)
     }
+
+    /// Undoes an act as a new act, which can itself be undone: entries it
+    /// added are withdrawn, and of entries it amended what held before holds
+    /// again. Asks first if others build on what goes.
+    ///
+    /// # Errors
+    /// As [`Journal::write`].
     pub fn undo(
         &mut self,
-        _stamp: &Stamp,
-        _act: EntryId,
-        _hand: &str,
-        _confirmed: bool,
+        stamp: &Stamp,
+        act: EntryId,
+        hand: &str,
+        confirmed: bool,
     ) -> Result<Answer, Error> {
-        Err(NOT_YET)
+        let door = Door::open(begin(&mut self.db)?, stamp, self.id, hand)?;
+        amend::undo(door, stamp, act, confirmed)
     }
+
+    /// Withdraws an entry; asks first if others build on it, and takes them
+    /// with it in the same act.
+    ///
+    /// # Errors
+    /// As [`Journal::write`].
     pub fn withdraw(
         &mut self,
-        _stamp: &Stamp,
-        _root: EntryId,
-        _hand: &str,
-        _confirmed: bool,
+        stamp: &Stamp,
+        root: EntryId,
+        hand: &str,
+        confirmed: bool,
     ) -> Result<Answer, Error> {
-        Err(NOT_YET)
+        let door = Door::open(begin(&mut self.db)?, stamp, self.id, hand)?;
+        amend::withdraw(door, stamp, root, confirmed)
     }
+
+    /// Corrects an entry, or brings a withdrawn one back, with a content of
+    /// the same kind that opens the same things; and when it happened, if that
+    /// is given.
+    ///
+    /// # Errors
+    /// As [`Journal::write`].
     pub fn correct(
         &mut self,
-        _stamp: &Stamp,
-        _root: EntryId,
-        _content: Content,
-        _happened: Option<Happened>,
-        _hand: &str,
-        _confirmed: bool,
+        stamp: &Stamp,
+        root: EntryId,
+        content: Content,
+        happened: Option<Happened>,
+        hand: &str,
+        confirmed: bool,
     ) -> Result<Answer, Error> {
-        Err(NOT_YET)
+        let door = Door::open(begin(&mut self.db)?, stamp, self.id, hand)?;
+        amend::correct(door, stamp, root, content, happened, confirmed)
     }
+
+    /// The next free code for a label: this device's letter and a number.
+    ///
+    /// # Errors
+    /// If the database fails.
     pub fn next_code(&self) -> Result<String, Error> {
-        Err(NOT_YET)
+        label::next(&self.db, self.id)
     }
+
+    /// The garden, with jobs put off and dismissed for what lives.
+    ///
+    /// # Errors
+    /// If the database fails.
     pub fn garden(&self) -> Result<GardenState, Error> {
-        Err(NOT_YET)
+        read::garden(&self.db)
     }
+
+    /// All places, in walking order (position, then id), retired ones last.
+    ///
+    /// # Errors
+    /// If the database fails.
     pub fn places(&self) -> Result<Vec<PlaceState>, Error> {
-        Err(NOT_YET)
+        let mut places: Vec<PlaceState> = read::living(&self.db, "place", i64::MIN)?;
+        places.extend(read::past::<PlaceState>(&self.db, "place", usize::MAX)?);
+        places.sort_by_key(|place| {
+            let described = &place.described;
+            (described.retired, described.position, described.place)
+        });
+        Ok(places)
     }
-    pub fn place(&self, _id: PlaceId) -> Result<Option<PlaceState>, Error> {
-        Err(NOT_YET)
-    }
+
+    /// All packets, latest used first, retired ones last.
+    ///
+    /// # Errors
+    /// If the database fails.
     pub fn packets(&self) -> Result<Vec<PacketState>, Error> {
-        Err(NOT_YET)
+        let mut packets: Vec<PacketState> = read::living(&self.db, "packet", i64::MIN)?;
+        packets.reverse();
+        packets.extend(read::past::<PacketState>(&self.db, "packet", usize::MAX)?);
+        Ok(packets)
     }
-    pub fn packet(&self, _id: PacketId) -> Result<Option<PacketState>, Error> {
-        Err(NOT_YET)
-    }
+
+    one!(
+        /// A place.
+        place, PlaceId, Place, PlaceState
+    );
+    one!(
+        /// A packet.
+        packet, PacketId, Packet, PacketState
+    );
+    one!(
+        /// A tray.
+        tray, TrayId, Tray, TrayState
+    );
+    one!(
+        /// A sowing.
+        sowing, SowingId, Sowing, SowingState
+    );
+    one!(
+        /// A batch.
+        batch, BatchId, Batch, BatchState
+    );
+
+    /// Trays in use, all or those touched since an instant.
+    ///
+    /// # Errors
+    /// If the database fails.
     pub fn living_trays(
         &self,
-        _touched_since: Option<DateTime<Utc>>,
+        touched_since: Option<DateTime<Utc>>,
     ) -> Result<Vec<TrayState>, Error> {
-        Err(NOT_YET)
+        let since = touched_since.map_or(i64::MIN, |since| since.timestamp_millis());
+        read::living(&self.db, "tray", since)
     }
-    pub fn tray(&self, _id: TrayId) -> Result<Option<TrayState>, Error> {
-        Err(NOT_YET)
+
+    /// Trays no longer in use, latest first.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn past_trays(&self, limit: usize) -> Result<Vec<TrayState>, Error> {
+        read::past(&self.db, "tray", limit)
     }
-    pub fn past_trays(&self, _limit: usize) -> Result<Vec<TrayState>, Error> {
-        Err(NOT_YET)
-    }
+
+    /// Sowings that have not ended.
+    ///
+    /// # Errors
+    /// If the database fails.
     pub fn living_sowings(&self) -> Result<Vec<SowingState>, Error> {
-        Err(NOT_YET)
+        read::living(&self.db, "sowing", i64::MIN)
     }
-    pub fn sowing(&self, _id: SowingId) -> Result<Option<SowingState>, Error> {
-        Err(NOT_YET)
-    }
+
+    /// Batches that have not ended.
+    ///
+    /// # Errors
+    /// If the database fails.
     pub fn living_batches(&self) -> Result<Vec<BatchState>, Error> {
-        Err(NOT_YET)
+        read::living(&self.db, "batch", i64::MIN)
     }
-    pub fn batch(&self, _id: BatchId) -> Result<Option<BatchState>, Error> {
-        Err(NOT_YET)
+
+    /// Readings of local days since one, of all places, by time.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn readings(&self, since: NaiveDate) -> Result<Vec<Reading>, Error> {
+        read::readings(&self.db, since)
     }
-    pub fn readings(&self, _since: NaiveDate) -> Result<Vec<Reading>, Error> {
-        Err(NOT_YET)
+
+    /// What was written about some subjects, latest first; withdrawn entries
+    /// too. An entry about several of them comes once.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn timeline(&self, subjects: &[Subject], limit: usize) -> Result<Vec<Line>, Error> {
+        let mut found = BTreeMap::new();
+        for subject in subjects {
+            found.extend(read::timeline(&self.db, *subject, limit)?);
+        }
+        let mut held: Vec<_> = found.into_values().collect();
+        held.sort_by(|a, b| b.when().cmp(&a.when()));
+        held.truncate(limit);
+        Ok(held.into_iter().map(|held| held.into_line()).collect())
     }
-    pub fn timeline(&self, _subjects: &[Subject], _limit: usize) -> Result<Vec<Line>, Error> {
-        Err(NOT_YET)
+
+    /// An entry with its amendments.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn entry(&self, id: EntryId) -> Result<Option<Line>, Error> {
+        let found = read::roots(&self.db, id)?.into_iter().next();
+        Ok(found.map(|(_, held)| held.into_line()))
     }
-    pub fn entry(&self, _id: EntryId) -> Result<Option<Line>, Error> {
-        Err(NOT_YET)
-    }
+
+    /// Throws all projections away and makes them again from the entries.
+    ///
+    /// # Errors
+    /// If the database fails; the old ones hold then.
     pub fn rebuild(&mut self) -> Result<(), Error> {
-        Err(NOT_YET)
+        let tx = begin(&mut self.db)?;
+        project::rebuild(&tx)?;
+        Ok(tx.commit()?)
     }
+
+    /// All lines as they were written, in the order of arrival.
+    ///
+    /// # Errors
+    /// If the database fails.
     pub fn lines(&self) -> Result<Vec<String>, Error> {
-        Err(NOT_YET)
+        read::lines(&self.db)
     }
+
+    /// Takes in lines of a journal, another's or this one's own: what is here
+    /// already changes nothing, what is damaged is reported by its number and
+    /// left out, what is of unknown kind is kept.
+    ///
+    /// # Errors
+    /// If the database fails; nothing was taken in then.
     pub fn take_in<'a>(
         &mut self,
-        _stamp: &Stamp,
-        _lines: impl Iterator<Item = &'a str>,
+        stamp: &Stamp,
+        lines: impl Iterator<Item = &'a str>,
     ) -> Result<Report, Error> {
-        Err(NOT_YET)
+        let tx = begin(&mut self.db)?;
+        let report = merge::take_in(tx, stamp, &self.device, self.id, lines)?;
+        self.id = self.device.id()?;
+        Ok(report)
     }
+
+    /// How many entries there are.
+    ///
+    /// # Errors
+    /// If the database fails.
     pub fn count(&self) -> Result<u64, Error> {
-        Err(NOT_YET)
+        let count: i64 = self
+            .db
+            .query_row("SELECT COUNT(*) FROM entries", [], |row| row.get(0))?;
+        Ok(u64::try_from(count).unwrap_or(0))
+    }
+
+    #[cfg(test)]
+    pub(crate) fn connection(&self) -> &Connection {
+        &self.db
     }
 }

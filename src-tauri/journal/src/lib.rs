@@ -3,16 +3,26 @@
 //!
 //! Crops are keys here: what they mean is the agronomy's business.
 
+mod amend;
+mod check;
 pub mod codes;
 pub mod content;
 mod device;
+mod door;
 pub mod entry;
 pub mod error;
+mod fold;
 pub mod id;
 mod journal;
+mod label;
+mod merge;
 pub mod stamp;
 pub mod state;
+mod store;
 pub mod subject;
+#[cfg(test)]
+mod testing;
+mod touches;
 pub mod wish;
 pub mod words;
 

@@ -55,10 +55,12 @@ pub fn instant_of(local: NaiveDateTime, zone: Tz) -> DateTime<Utc> {
         return found.with_timezone(&Utc);
     }
     // In a gap: read the local time with the offset from before the gap.
-    let day_before = local - chrono::Duration::days(1);
+    let day_before = local
+        .checked_sub_signed(chrono::Duration::days(1))
+        .unwrap_or(local);
     let before: FixedOffset = zone.offset_from_utc_datetime(&day_before).fix();
     let shift = chrono::Duration::seconds(i64::from(before.local_minus_utc()));
-    (local - shift).and_utc()
+    local.checked_sub_signed(shift).unwrap_or(local).and_utc()
 }
 
 /// What the shell hands in with every request: now, the zone of the device,

@@ -1,0 +1,144 @@
+//! The one door for writing: check, append, fold, commit, and say what was
+//! touched.
+
+use crate::check::settle::{Before, How, settle};
+use crate::check::{self, Check, refuse};
+use crate::content::Content;
+use crate::entry::{Draft, Entry, MAX_COUNTER, MAX_LINE};
+use crate::error::{Error, Question};
+use crate::id::{DeviceId, EntryId, Ids};
+use crate::stamp::{Happened, Stamp};
+use crate::store::{add, project, read};
+use crate::subject::Subject;
+use crate::wish::Answer;
+use rusqlite::Transaction;
+use std::collections::BTreeSet;
+
+/// An act being written, within a transaction that is committed at its end or
+/// never.
+pub(crate) struct Door<'c> {
+    tx: Transaction<'c>,
+    stamp: &'c Stamp,
+    device: DeviceId,
+    hand: &'c str,
+    act: Option<EntryId>,
+    seq: i64,
+    lamport: i64,
+    before: Before,
+    touched: BTreeSet<Subject>,
+    questions: Vec<Question>,
+}
+
+impl<'c> Door<'c> {
+    pub fn open(
+        tx: Transaction<'c>,
+        stamp: &'c Stamp,
+        device: DeviceId,
+        hand: &'c str,
+    ) -> Result<Self, Error> {
+        check::name_of_hand(hand)?;
+        let seq = add::last_seq(&tx, device)?;
+        let lamport = add::highest_lamport(&tx)?;
+        Ok(Self {
+            tx,
+            stamp,
+            device,
+            hand,
+            act: None,
+            seq,
+            lamport,
+            before: Before::new(),
+            touched: BTreeSet::new(),
+            questions: Vec::new(),
+        })
+    }
+
+    pub fn db(&self) -> &rusqlite::Connection {
+        &self.tx
+    }
+
+    pub fn ask(&mut self, question: Question) {
+        self.questions.push(question);
+    }
+
+    /// Checks when it happened, once for an act.
+    pub fn check_happened(&mut self, happened: &Happened) -> Result<(), Error> {
+        check::happened(&mut self.check(happened, false))
+    }
+
+    /// Checks a content against the state as it is by now.
+    pub fn check_content(
+        &mut self,
+        happened: &Happened,
+        content: &Content,
+        correcting: bool,
+    ) -> Result<(), Error> {
+        check::content(&mut self.check(happened, correcting), content)
+    }
+
+    fn check<'a>(&'a mut self, happened: &'a Happened, correcting: bool) -> Check<'a> {
+        Check {
+            db: &self.tx,
+            stamp: self.stamp,
+            happened,
+            correcting,
+            questions: &mut self.questions,
+        }
+    }
+
+    /// Adds an entry and folds what it touches.
+    pub fn append(&mut self, happened: &Happened, content: &Content) -> Result<(), Error> {
+        self.seq += 1;
+        // Nobody gets there; if a damaged journal has, order falls to device
+        // and number.
+        self.lamport = (self.lamport + 1).min(MAX_COUNTER);
+        let purpose = format!("entry {} of {}", self.seq, self.device);
+        let id = EntryId(Ids::new(self.stamp, &purpose).next());
+        let line = Entry::write(&Draft {
+            id,
+            act: *self.act.get_or_insert(id),
+            device: self.device,
+            seq: self.seq,
+            lamport: self.lamport,
+            happened,
+            written: self.stamp.now,
+            hand: self.hand,
+            content,
+        })?;
+        if line.len() > MAX_LINE {
+            return refuse("entry_too_large");
+        }
+        let entry = read::parse(&line)?;
+        let Some(nr) = add::entry(&self.tx, &entry)? else {
+            return Err(Error::Damaged("a new line was there already".to_owned()));
+        };
+        let touched = project::entry(&self.tx, nr, &entry)?;
+        for subject in touched.keys() {
+            if !self.before.contains_key(subject) {
+                let state = read::state(&self.tx, *subject)?;
+                self.before.insert(*subject, state);
+            }
+        }
+        project::refold_all(&self.tx, &touched)?;
+        self.touched.extend(touched.into_keys());
+        Ok(())
+    }
+
+    /// Commits, unless it does not add up, or asks something that was not yet
+    /// answered.
+    pub fn close(mut self, how: How, confirmed: bool) -> Result<Answer, Error> {
+        settle(&self.tx, &self.before, how, &mut self.questions)?;
+        if !confirmed && !self.questions.is_empty() {
+            self.tx.rollback()?;
+            return Ok(Answer::AsksFirst(self.questions));
+        }
+        let Some(act) = self.act else {
+            return refuse("nothing_to_write");
+        };
+        self.tx.commit()?;
+        Ok(Answer::Written {
+            act,
+            touched: self.touched,
+        })
+    }
+}

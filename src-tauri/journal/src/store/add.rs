@@ -1,0 +1,58 @@
+//! Adding an entry to the truth.
+
+use crate::entry::Entry;
+use crate::error::Error;
+use crate::id::{DeviceId, EntryId};
+use rusqlite::{Connection, OptionalExtension};
+
+/// Adds an entry; none if the same line is there already, else its number.
+pub(crate) fn entry(db: &Connection, entry: &Entry) -> Result<Option<i64>, Error> {
+    let added = db
+        .prepare_cached(include_str!("add.sql"))?
+        .execute(rusqlite::params![
+            &entry.hash()[..],
+            blob(entry.id),
+            blob(entry.act),
+            device(entry.device),
+            entry.seq,
+            entry.lamport,
+            entry.kind,
+            entry.line,
+        ])?;
+    Ok((added == 1).then(|| db.last_insert_rowid()))
+}
+
+/// An id as it is stored.
+pub(crate) fn blob(id: EntryId) -> [u8; 16] {
+    *id.0.as_bytes()
+}
+
+/// A device id as it is stored.
+pub(crate) fn device(id: DeviceId) -> [u8; 16] {
+    *id.0.as_bytes()
+}
+
+/// The last number the device gave.
+pub(crate) fn last_seq(db: &Connection, of: DeviceId) -> Result<i64, Error> {
+    Ok(db
+        .prepare_cached("SELECT MAX(seq) FROM entries WHERE device = ?1")?
+        .query_row([device(of)], |row| row.get::<_, Option<i64>>(0))?
+        .unwrap_or(0))
+}
+
+/// The highest lamport seen.
+pub(crate) fn highest_lamport(db: &Connection) -> Result<i64, Error> {
+    Ok(db
+        .prepare_cached("SELECT MAX(lamport) FROM entries")?
+        .query_row([], |row| row.get::<_, Option<i64>>(0))?
+        .unwrap_or(0))
+}
+
+/// Whether another entry has this device and number.
+pub(crate) fn number_taken(db: &Connection, of: DeviceId, seq: i64) -> Result<bool, Error> {
+    Ok(db
+        .prepare_cached("SELECT 1 FROM entries WHERE device = ?1 AND seq = ?2 LIMIT 1")?
+        .query_row(rusqlite::params![device(of), seq], |_| Ok(()))
+        .optional()?
+        .is_some())
+}

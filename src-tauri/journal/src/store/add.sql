@@ -1,0 +1,3 @@
+INSERT INTO entries (hash, id, act, device, seq, lamport, kind, line)
+VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)
+ON CONFLICT (hash) DO NOTHING

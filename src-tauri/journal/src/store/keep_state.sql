@@ -1,0 +1,6 @@
+INSERT INTO states (subject, kind, alive, last_ms, state)
+VALUES (?1, ?2, ?3, ?4, ?5)
+ON CONFLICT (subject) DO UPDATE SET
+  alive = excluded.alive,
+  last_ms = excluded.last_ms,
+  state = excluded.state

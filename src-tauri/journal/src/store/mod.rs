@@ -1,0 +1,6 @@
+//! The database: opening it, adding entries, keeping the projections, reading.
+
+pub(crate) mod add;
+pub(crate) mod open;
+pub(crate) mod project;
+pub(crate) mod read;

@@ -1,0 +1,187 @@
+//! Keeping the projections: rows for each root entry, a state for each
+//! subject. There is one way only: what changed is made anew from the entries.
+
+use crate::content::Content;
+use crate::entry::Entry;
+use crate::error::Error;
+use crate::fold::{self, Held, State};
+use crate::id::EntryId;
+use crate::state::Reading;
+use crate::store::{add, read};
+use crate::subject::Subject;
+use crate::touches::touches;
+use rusqlite::{Connection, params};
+use std::collections::{BTreeMap, BTreeSet};
+
+/// What an entry's arrival touches, and whether each state depends on it.
+pub(crate) type Touched = BTreeMap<Subject, bool>;
+
+/// Takes a newly added entry into the rows; its subjects are still to be
+/// refolded.
+pub(crate) fn entry(db: &Connection, nr: i64, entry: &Entry) -> Result<Touched, Error> {
+    match &entry.content {
+        Some(Content::Amended(amended)) => {
+            db.prepare_cached(
+                "INSERT OR IGNORE INTO amendments (root, lamport, device, seq, hash, entry)
+                 VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
+            )?
+            .execute(params![
+                add::blob(amended.root),
+                entry.lamport,
+                add::device(entry.device),
+                entry.seq,
+                &entry.hash()[..],
+                nr
+            ])?;
+            root(db, amended.root)
+        }
+        _ => root(db, entry.id),
+    }
+}
+
+/// Makes the rows of a root anew: its touches, its reading, its job.
+fn root(db: &Connection, id: EntryId) -> Result<Touched, Error> {
+    let amendments = read::amendments(db, id)?;
+    let mut all = Touched::new();
+    for (nr, held) in read::roots(db, id)? {
+        let mut touched = match &held.entry.content {
+            Some(content) => touches(content),
+            None => BTreeMap::from([(Subject::Garden, false)]),
+        };
+        for amendment in &amendments {
+            if let Some(Content::Amended(amended)) = &amendment.content
+                && let Some(content) = &amended.content
+            {
+                join(&mut touched, touches(content));
+            }
+        }
+        rows(db, nr, &held, &touched)?;
+        join(&mut all, touched);
+    }
+    Ok(all)
+}
+
+fn join(all: &mut Touched, more: Touched) {
+    for (subject, weighs) in more {
+        *all.entry(subject).or_default() |= weighs;
+    }
+}
+
+fn rows(db: &Connection, nr: i64, held: &Held, touched: &Touched) -> Result<(), Error> {
+    for table in [
+        "DELETE FROM touches WHERE entry = ?1",
+        "DELETE FROM readings WHERE entry = ?1",
+        "DELETE FROM jobs WHERE entry = ?1",
+    ] {
+        db.prepare_cached(table)?.execute([nr])?;
+    }
+    let at_ms = held.happened().instant().timestamp_millis();
+    let mut touch = db.prepare_cached(
+        "INSERT INTO touches (subject, entry, weighs, at_ms) VALUES (?1, ?2, ?3, ?4)",
+    )?;
+    for (subject, weighs) in touched {
+        touch.execute(params![subject.to_string(), nr, weighs, at_ms])?;
+    }
+    match held.content() {
+        Some(Content::ReadingTaken(what)) => {
+            let reading = Reading {
+                place: what.place,
+                mark: held.mark(),
+                of: what.of,
+                shown: what.shown,
+            };
+            db.prepare_cached(
+                "INSERT INTO readings (entry, place, at_ms, reading) VALUES (?1, ?2, ?3, ?4)",
+            )?
+            .execute(params![
+                nr,
+                Subject::Place(what.place).to_string(),
+                at_ms,
+                serde_json::to_string(&reading)?
+            ])?;
+        }
+        Some(content @ Content::JobPutOff(what)) => job(db, nr, held, what.job.subject, content)?,
+        Some(content @ Content::JobDismissed(what)) => {
+            job(db, nr, held, what.job.subject, content)?;
+        }
+        _ => {}
+    }
+    Ok(())
+}
+
+fn job(
+    db: &Connection,
+    nr: i64,
+    held: &Held,
+    subject: Subject,
+    content: &Content,
+) -> Result<(), Error> {
+    db.prepare_cached(
+        "INSERT INTO jobs (entry, subject, lamport, device, seq, answer)
+         VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
+    )?
+    .execute(params![
+        nr,
+        subject.to_string(),
+        held.entry.lamport,
+        add::device(held.entry.device),
+        held.entry.seq,
+        serde_json::to_string(content)?
+    ])?;
+    Ok(())
+}
+
+/// Makes the state of a subject anew.
+pub(crate) fn refold(db: &Connection, subject: Subject) -> Result<Option<State>, Error> {
+    let held = read::held(db, subject)?;
+    let state = fold::fold(subject, &held);
+    let key = subject.to_string();
+    let Some(state) = state else {
+        db.prepare_cached("DELETE FROM states WHERE subject = ?1")?
+            .execute([key])?;
+        return Ok(None);
+    };
+    let last_ms = held
+        .iter()
+        .filter(|held| held.content().is_some())
+        .map(|held| held.happened().instant().timestamp_millis())
+        .max()
+        .unwrap_or(0);
+    db.prepare_cached(include_str!("keep_state.sql"))?
+        .execute(params![
+            key,
+            fold::kind(subject),
+            state.alive(),
+            last_ms,
+            state.to_json()?
+        ])?;
+    Ok(Some(state))
+}
+
+/// Refolds what newly added entries touch.
+pub(crate) fn refold_all(db: &Connection, touched: &Touched) -> Result<(), Error> {
+    for (subject, _) in touched.iter().filter(|(_, weighs)| **weighs) {
+        refold(db, *subject)?;
+    }
+    Ok(())
+}
+
+/// Throws the projections away and makes them again from the entries.
+pub(crate) fn rebuild(db: &Connection) -> Result<(), Error> {
+    for table in ["amendments", "touches", "states", "readings", "jobs"] {
+        db.execute(&format!("DELETE FROM {table}"), [])?;
+    }
+    let mut all = Touched::new();
+    let mut query = db.prepare("SELECT nr, line FROM entries ORDER BY nr")?;
+    let mut found = query.query([])?;
+    while let Some(row) = found.next()? {
+        let parsed = read::parse(row.get_ref(1)?.as_str().map_err(rusqlite::Error::from)?)?;
+        join(&mut all, entry(db, row.get(0)?, &parsed)?);
+    }
+    refold_all(db, &all)
+}
+
+/// The subjects alone.
+pub(crate) fn subjects(touched: &Touched) -> BTreeSet<Subject> {
+    touched.keys().copied().collect()
+}

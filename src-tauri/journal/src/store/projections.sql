@@ -1,0 +1,81 @@
+-- What the entries add up to: thrown away and made again at any time.
+
+-- Numbers about the projections themselves.
+CREATE TABLE about (
+  -- 'projection': the version these tables were made by.
+  name TEXT PRIMARY KEY,
+  number INTEGER NOT NULL
+) STRICT;
+
+-- Which entries amend which root; the greatest of a root holds.
+CREATE TABLE amendments (
+  -- Id of the root entry, which may not be here yet.
+  root BLOB NOT NULL,
+  lamport INTEGER NOT NULL,
+  device BLOB NOT NULL,
+  seq INTEGER NOT NULL,
+  -- Breaks the tie of a cloned identity the same way everywhere.
+  hash BLOB NOT NULL,
+  entry INTEGER NOT NULL REFERENCES entries (nr),
+  PRIMARY KEY (root, lamport, device, seq, hash)
+) STRICT, WITHOUT ROWID;
+
+-- Which root entries, amended or not, are about which subject.
+CREATE TABLE touches (
+  -- As in `tray:0190…`.
+  subject TEXT NOT NULL,
+  entry INTEGER NOT NULL REFERENCES entries (nr),
+  -- 1 if the subject's state depends on it; 0 if it is only in its timeline.
+  weighs INTEGER NOT NULL,
+  -- When it happened, after amendments: milliseconds since 1970 UTC.
+  at_ms INTEGER NOT NULL,
+  PRIMARY KEY (subject, entry)
+) STRICT, WITHOUT ROWID;
+
+CREATE INDEX touches_time ON touches (subject, at_ms, entry);
+CREATE INDEX touches_fold ON touches (subject, entry) WHERE weighs = 1;
+CREATE INDEX touches_entry ON touches (entry);
+
+-- The state of each subject.
+CREATE TABLE states (
+  subject TEXT PRIMARY KEY,
+  -- 'garden', 'place', 'packet', 'tray', 'sowing' or 'batch'.
+  kind TEXT NOT NULL,
+  -- 1 while it is in use.
+  alive INTEGER NOT NULL,
+  -- When the last thing that made its state happened: milliseconds since 1970 UTC.
+  last_ms INTEGER NOT NULL,
+  -- The state as JSON.
+  state TEXT NOT NULL
+) STRICT;
+
+-- Opening the round reads these and nothing of the past.
+CREATE INDEX states_living ON states (kind, last_ms) WHERE alive = 1;
+CREATE INDEX states_past ON states (kind, last_ms) WHERE alive = 0;
+
+-- Readings that hold, one row each.
+CREATE TABLE readings (
+  entry INTEGER PRIMARY KEY REFERENCES entries (nr),
+  place TEXT NOT NULL,
+  -- When: milliseconds since 1970 UTC.
+  at_ms INTEGER NOT NULL,
+  -- The reading as JSON.
+  reading TEXT NOT NULL
+) STRICT;
+
+CREATE INDEX readings_time ON readings (at_ms);
+CREATE INDEX readings_place ON readings (place, at_ms);
+
+-- Jobs put off or dismissed that hold, one row each.
+CREATE TABLE jobs (
+  entry INTEGER PRIMARY KEY REFERENCES entries (nr),
+  -- What the job is about.
+  subject TEXT NOT NULL,
+  lamport INTEGER NOT NULL,
+  device BLOB NOT NULL,
+  seq INTEGER NOT NULL,
+  -- The content as JSON.
+  answer TEXT NOT NULL
+) STRICT;
+
+CREATE INDEX jobs_subject ON jobs (subject);

@@ -1,0 +1,258 @@
+//! Reading the database.
+
+use crate::content::{Content, JobKey};
+use crate::entry::Entry;
+use crate::error::Error;
+use crate::fold::{Held, State};
+use crate::id::{DeviceId, EntryId, PlaceId};
+use crate::state::{GardenState, PutOff, Reading};
+use crate::store::add;
+use crate::subject::Subject;
+use chrono::{Duration, NaiveDate, NaiveTime};
+use rusqlite::{Connection, OptionalExtension, Row, params};
+use serde::de::DeserializeOwned;
+use std::collections::BTreeMap;
+
+/// The living of a kind.
+pub(crate) const LIVING: &str = "SELECT state FROM states WHERE kind = ?1 AND alive = 1 AND last_ms >= ?2 ORDER BY last_ms, subject";
+/// The past of a kind, latest first.
+pub(crate) const PAST: &str = "SELECT state FROM states WHERE kind = ?1 AND alive = 0
+     ORDER BY last_ms DESC, subject LIMIT ?2";
+/// Readings since a moment.
+pub(crate) const READINGS: &str =
+    "SELECT reading FROM readings WHERE at_ms >= ?1 ORDER BY at_ms, entry";
+/// Answers to jobs of the living.
+pub(crate) const JOB_ANSWERS: &str = include_str!("job_answers.sql");
+
+/// A stored line; that it cannot be read means damage.
+pub(crate) fn parse(line: &str) -> Result<Entry, Error> {
+    Entry::parse(line).map_err(|error| Error::Damaged(error.to_string()))
+}
+
+fn held_of(row: &Row, line: usize, amendment: usize) -> Result<Held, Error> {
+    let amendment: Option<String> = row.get(amendment)?;
+    Ok(Held {
+        entry: parse(&row.get::<_, String>(line)?)?,
+        amendment: amendment.as_deref().map(parse).transpose()?,
+    })
+}
+
+/// The entries that make a subject's state.
+pub(crate) fn held(db: &Connection, subject: Subject) -> Result<Vec<Held>, Error> {
+    let mut query = db.prepare_cached(concat!(
+        include_str!("held.sql"),
+        "FROM touches AS t JOIN entries AS e ON e.nr = t.entry
+         WHERE t.subject = ?1 AND t.weighs = 1"
+    ))?;
+    collect(query.query([subject.to_string()])?, |row| {
+        held_of(row, 0, 1)
+    })
+}
+
+/// The latest of a subject's timeline, with their numbers.
+pub(crate) fn timeline(
+    db: &Connection,
+    subject: Subject,
+    limit: usize,
+) -> Result<Vec<(i64, Held)>, Error> {
+    let mut query = db.prepare_cached(concat!(
+        include_str!("held.sql"),
+        ", e.nr
+         FROM touches AS t JOIN entries AS e ON e.nr = t.entry
+         WHERE t.subject = ?1 ORDER BY t.at_ms DESC, t.entry DESC LIMIT ?2"
+    ))?;
+    let limit = i64::try_from(limit).unwrap_or(i64::MAX);
+    collect(query.query(params![subject.to_string(), limit])?, |row| {
+        Ok((row.get(2)?, held_of(row, 0, 1)?))
+    })
+}
+
+/// The entries with an id (one, unless an identity was cloned) that are no
+/// amendments, with their numbers.
+pub(crate) fn roots(db: &Connection, id: EntryId) -> Result<Vec<(i64, Held)>, Error> {
+    let mut query = db.prepare_cached(concat!(
+        include_str!("held.sql"),
+        ", e.nr FROM entries AS e WHERE e.id = ?1 AND e.kind <> 'amended' ORDER BY e.hash"
+    ))?;
+    collect(query.query([add::blob(id)])?, |row| {
+        Ok((row.get(2)?, held_of(row, 0, 1)?))
+    })
+}
+
+/// The entries of an act, in the order written.
+pub(crate) fn act(db: &Connection, act: EntryId) -> Result<Vec<Held>, Error> {
+    let mut query = db.prepare_cached(concat!(
+        include_str!("held.sql"),
+        "FROM entries AS e WHERE e.act = ?1 ORDER BY e.lamport, e.device, e.seq, e.hash"
+    ))?;
+    collect(query.query([add::blob(act)])?, |row| held_of(row, 0, 1))
+}
+
+/// The entries of a kind; rare ones only, it goes through all.
+pub(crate) fn of_kind(db: &Connection, kind: &str) -> Result<Vec<Held>, Error> {
+    let mut query = db.prepare_cached(concat!(
+        include_str!("held.sql"),
+        "FROM entries AS e WHERE e.kind = ?1"
+    ))?;
+    collect(query.query([kind])?, |row| held_of(row, 0, 1))
+}
+
+/// The amendments of a root, the greatest last.
+pub(crate) fn amendments(db: &Connection, root: EntryId) -> Result<Vec<Entry>, Error> {
+    let mut query = db.prepare_cached(
+        "SELECT e.line FROM amendments AS a JOIN entries AS e ON e.nr = a.entry
+         WHERE a.root = ?1 ORDER BY a.lamport, a.device, a.seq, a.hash",
+    )?;
+    collect(query.query([add::blob(root)])?, |row| {
+        parse(&row.get::<_, String>(0)?)
+    })
+}
+
+/// The state of a subject.
+pub(crate) fn state(db: &Connection, subject: Subject) -> Result<Option<State>, Error> {
+    let text: Option<String> = db
+        .prepare_cached("SELECT state FROM states WHERE subject = ?1")?
+        .query_row([subject.to_string()], |row| row.get(0))
+        .optional()?;
+    text.map(|text| State::from_json(subject, &text))
+        .transpose()
+}
+
+/// Whether a subject is in use; none if there is no such.
+pub(crate) fn alive(db: &Connection, subject: Subject) -> Result<Option<bool>, Error> {
+    Ok(db
+        .prepare_cached("SELECT alive FROM states WHERE subject = ?1")?
+        .query_row([subject.to_string()], |row| row.get(0))
+        .optional()?)
+}
+
+/// The living of a kind touched since a moment (ms).
+pub(crate) fn living<T: DeserializeOwned>(
+    db: &Connection,
+    kind: &str,
+    since_ms: i64,
+) -> Result<Vec<T>, Error> {
+    let mut query = db.prepare_cached(LIVING)?;
+    collect(query.query(params![kind, since_ms])?, from_json)
+}
+
+/// The past of a kind, latest first.
+pub(crate) fn past<T: DeserializeOwned>(
+    db: &Connection,
+    kind: &str,
+    limit: usize,
+) -> Result<Vec<T>, Error> {
+    let mut query = db.prepare_cached(PAST)?;
+    let limit = i64::try_from(limit).unwrap_or(i64::MAX);
+    collect(query.query(params![kind, limit])?, from_json)
+}
+
+/// Readings of local days since one, by time.
+pub(crate) fn readings(db: &Connection, since: NaiveDate) -> Result<Vec<Reading>, Error> {
+    // No zone is further east than UTC+14 (IANA: Pacific/Kiritimati).
+    let from = since
+        .and_time(NaiveTime::MIN)
+        .checked_sub_signed(Duration::hours(14))
+        .map_or(i64::MIN, |from| from.and_utc().timestamp_millis());
+    let mut query = db.prepare_cached(READINGS)?;
+    let mut readings: Vec<Reading> = collect(query.query([from])?, from_json)?;
+    readings.retain(|reading| reading.mark.at.local.date() >= since);
+    Ok(readings)
+}
+
+/// The last reading of a place and medium at or before a moment (ms), no
+/// older than another.
+pub(crate) fn last_reading(
+    db: &Connection,
+    place: PlaceId,
+    of: crate::words::Medium,
+    from_ms: i64,
+    to_ms: i64,
+) -> Result<Option<Reading>, Error> {
+    let mut query = db.prepare_cached(
+        "SELECT reading FROM readings WHERE place = ?1 AND at_ms BETWEEN ?2 AND ?3
+         ORDER BY at_ms DESC, entry DESC",
+    )?;
+    let readings: Vec<Reading> = collect(
+        query.query(params![Subject::Place(place).to_string(), from_ms, to_ms])?,
+        from_json,
+    )?;
+    Ok(readings.into_iter().find(|reading| reading.of == of))
+}
+
+/// The garden with its answers to the jobs of the living.
+pub(crate) fn garden(db: &Connection) -> Result<GardenState, Error> {
+    let mut garden = match state(db, Subject::Garden)? {
+        Some(State::Garden(garden)) => garden,
+        _ => GardenState::default(),
+    };
+    let mut put_off: BTreeMap<JobKey, PutOff> = BTreeMap::new();
+    let mut query = db.prepare_cached(JOB_ANSWERS)?;
+    let answers: Vec<Content> = collect(query.query([])?, from_json)?;
+    for answer in answers {
+        match answer {
+            Content::JobPutOff(what) => {
+                let until = what.until;
+                put_off.insert(
+                    what.job.clone(),
+                    PutOff {
+                        job: what.job,
+                        until,
+                    },
+                );
+            }
+            Content::JobDismissed(what) => {
+                garden.dismissed.insert(what.job);
+            }
+            _ => {}
+        }
+    }
+    garden.put_off = put_off.into_values().collect();
+    Ok(garden)
+}
+
+/// Whether another living tray has this code.
+pub(crate) fn code_in_use(db: &Connection, but: Subject, code: &str) -> Result<bool, Error> {
+    Ok(db
+        .prepare_cached(include_str!("code_in_use.sql"))?
+        .query_row(params![but.to_string(), code], |_| Ok(()))
+        .optional()?
+        .is_some())
+}
+
+/// The devices that wrote, by id; steps from one to the next on the index.
+pub(crate) fn devices(db: &Connection) -> Result<Vec<DeviceId>, Error> {
+    let mut query = db.prepare_cached("SELECT MIN(device) FROM entries WHERE device > ?1")?;
+    let mut devices = Vec::new();
+    let mut last: Vec<u8> = Vec::new();
+    loop {
+        let next: Option<Vec<u8>> = query.query_row([&last], |row| row.get(0))?;
+        let Some(next) = next else {
+            return Ok(devices);
+        };
+        devices.extend(uuid::Uuid::from_slice(&next).ok().map(DeviceId));
+        last = next;
+    }
+}
+
+/// All lines, in the order of arrival.
+pub(crate) fn lines(db: &Connection) -> Result<Vec<String>, Error> {
+    let mut query = db.prepare_cached("SELECT line FROM entries ORDER BY nr")?;
+    collect(query.query([])?, |row| Ok(row.get(0)?))
+}
+
+fn from_json<T: DeserializeOwned>(row: &Row) -> Result<T, Error> {
+    let text = row.get_ref(0)?.as_str().map_err(rusqlite::Error::from)?;
+    Ok(serde_json::from_str(text)?)
+}
+
+fn collect<T>(
+    mut rows: rusqlite::Rows,
+    make: impl Fn(&Row) -> Result<T, Error>,
+) -> Result<Vec<T>, Error> {
+    let mut all = Vec::new();
+    while let Some(row) = rows.next()? {
+        all.push(make(row)?);
+    }
+    Ok(all)
+}

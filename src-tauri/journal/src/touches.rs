@@ -1,0 +1,75 @@
+//! Which subjects an entry touches: a pure function of its content.
+
+use crate::content::Content;
+use crate::subject::Subject;
+use std::collections::BTreeMap;
+
+/// The subjects a content is about, each with whether its state depends on it
+/// (else it is only in its timeline). An amendment touches what its root and
+/// its own content touch, which the store puts together.
+pub(crate) fn touches(content: &Content) -> BTreeMap<Subject, bool> {
+    use Content as C;
+    let one = |subject: Subject, weighs: bool| BTreeMap::from([(subject, weighs)]);
+    match content {
+        C::GardenDescribed(_) | C::Away(_) => one(Subject::Garden, true),
+        C::PlaceDescribed(what) => one(Subject::Place(what.place), true),
+        C::HeatOff(what) => one(Subject::Place(what.place), true),
+        C::ReadingTaken(what) => one(Subject::Place(what.place), false),
+        C::PacketDescribed(what) => one(Subject::Packet(what.packet), true),
+        C::TrayDescribed(what) => one(Subject::Tray(what.tray), true),
+        C::TrayMoved(what) => BTreeMap::from([
+            (Subject::Tray(what.tray), true),
+            (Subject::Place(what.place), false),
+        ]),
+        C::CoverChanged(what) => one(Subject::Tray(what.tray), true),
+        C::Felt(what) => one(Subject::Tray(what.tray), true),
+        C::TrayEmptied(what) | C::Fed(what) | C::HardenedOff(what) => {
+            one(Subject::Tray(what.tray), true)
+        }
+        C::Sown(what) => BTreeMap::from([
+            (Subject::Sowing(what.sowing), true),
+            (Subject::Packet(what.packet), true),
+            (Subject::Tray(what.tray), true),
+        ]),
+        C::BatchStarted(what) => BTreeMap::from([
+            (Subject::Batch(what.batch), true),
+            (Subject::Tray(what.tray), true),
+        ]),
+        C::Counted(what) => one(what.of.into(), true),
+        C::WentOn(what) => {
+            let mut all = one(what.of.into(), true);
+            for part in &what.parts {
+                all.insert(Subject::Batch(part.batch), true);
+                all.insert(Subject::Tray(part.tray), true);
+            }
+            all
+        }
+        C::Left(what) => one(what.of.into(), true),
+        C::Ready(what) | C::Finished(what) => one(what.of.into(), true),
+        C::DugUp(what) => one(Subject::Sowing(what.sowing), true),
+        C::NothingCameUp(what) => one(Subject::Sowing(what.sowing), true),
+        C::Noted(what) => one(what.about, false),
+        C::PhotoTaken(what) => one(what.about.unwrap_or(Subject::Garden), false),
+        C::PhotoNamed(what) => one(what.about, false),
+        C::JobPutOff(what) => one(what.job.subject, false),
+        C::JobDismissed(what) => one(what.job.subject, false),
+        C::Amended(_) => BTreeMap::new(),
+    }
+}
+
+/// The subjects a content brings into being.
+pub(crate) fn opens(content: &Content) -> Vec<Subject> {
+    match content {
+        Content::PlaceDescribed(what) => vec![Subject::Place(what.place)],
+        Content::PacketDescribed(what) => vec![Subject::Packet(what.packet)],
+        Content::TrayDescribed(what) => vec![Subject::Tray(what.tray)],
+        Content::Sown(what) => vec![Subject::Sowing(what.sowing)],
+        Content::BatchStarted(what) => vec![Subject::Batch(what.batch)],
+        Content::WentOn(what) => what
+            .parts
+            .iter()
+            .map(|part| Subject::Batch(part.batch))
+            .collect(),
+        _ => Vec::new(),
+    }
+}
