@@ -5,9 +5,14 @@ use crate::act::{Made, Maker};
 use crate::acts::ActRequest;
 use crate::error::{AppError, asked};
 use crate::names::Names;
+use crate::notices::{NoticePlan, notice_plan};
+use crate::picture::Picture;
+use crate::round::round_view;
 use crate::say::Say;
-use crate::view::{Answer, DeviceForm, SettingsView};
-use crate::{device, line, settings};
+use crate::view::{
+    Answer, BenchView, DeviceForm, RoundView, SeedView, SettingsView, TrayView, TraysView,
+};
+use crate::{bench, device, line, seed, settings, tray_page, trays};
 use chrono_tz::Tz;
 use plumule_journal::content::{Content, GardenDescribed};
 use plumule_journal::id::EntryId;
@@ -53,6 +58,68 @@ impl App {
             confirmed: false,
         };
         self.journal.write(stamp, wish)?;
+        Ok(())
+    }
+
+    /// The round: what is due now.
+    ///
+    /// # Errors
+    /// If the journal cannot be read.
+    pub fn round(&self, stamp: &Stamp) -> Result<RoundView, AppError> {
+        let picture = Picture::of_the_living(&self.journal, stamp)?;
+        Ok(round_view(&picture, picture.now(stamp)))
+    }
+
+    /// The living trays by place, those set aside, and the past ones.
+    ///
+    /// # Errors
+    /// If the journal cannot be read.
+    pub fn trays(&self, stamp: &Stamp) -> Result<TraysView, AppError> {
+        trays::view(&self.journal, stamp)
+    }
+
+    /// One tray's page.
+    ///
+    /// # Errors
+    /// If there is no such tray or the journal cannot be read.
+    pub fn tray(&self, stamp: &Stamp, id: &str) -> Result<TrayView, AppError> {
+        tray_page::view(&self.journal, stamp, id)
+    }
+
+    /// The packets.
+    ///
+    /// # Errors
+    /// If the journal cannot be read.
+    pub fn seed(&self, stamp: &Stamp) -> Result<SeedView, AppError> {
+        let today = Happened::at(stamp.now, self.zone(stamp)?).local.date();
+        seed::view(&self.journal, today)
+    }
+
+    /// The Sow screen, with what would come of a packet if one is chosen.
+    ///
+    /// # Errors
+    /// If there is no such packet or the journal cannot be read.
+    pub fn bench(&self, stamp: &Stamp, packet: Option<&str>) -> Result<BenchView, AppError> {
+        bench::view(&self.journal, stamp, packet)
+    }
+
+    /// The notices wanted in the days to come, and when to plan again.
+    ///
+    /// # Errors
+    /// If the journal or the device's file cannot be read.
+    pub fn notices(&self, stamp: &Stamp) -> Result<NoticePlan, AppError> {
+        let picture = Picture::of_the_living(&self.journal, stamp)?;
+        let device = self.device()?;
+        let delivered = |key: &str| self.device.delivered(key).unwrap_or(false);
+        Ok(notice_plan(&picture, &device, stamp.now, &delivered))
+    }
+
+    /// A notice was delivered: it is not wanted again.
+    ///
+    /// # Errors
+    /// If that cannot be kept.
+    pub fn delivered(&mut self, stamp: &Stamp, key: &str) -> Result<(), AppError> {
+        self.device.mark_delivered(key, stamp.now)?;
         Ok(())
     }
 

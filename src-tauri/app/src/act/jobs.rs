@@ -3,39 +3,27 @@
 use super::{Made, Maker};
 use crate::acts::Until;
 use crate::error::AppError;
-use crate::job_key;
-use chrono::{Days, NaiveDate, NaiveDateTime};
+use crate::picture::Picture;
+use crate::{job_key, rounds};
+use chrono::TimeDelta;
 use plumule_journal::content::{Content, JobDismissed, JobKey, JobPutOff};
 
 impl Maker<'_> {
     pub(super) fn put_off(&self, job: &str, until: Until) -> Result<Made, AppError> {
         let job = key(job)?;
+        // The rounds are a matter of the garden alone.
+        let garden = Picture {
+            garden: self.journal.garden()?,
+            ..Picture::default()
+        };
         let today = self.local.date();
         let until = match until {
-            Until::NextRound => self.next_round(),
-            Until::Tomorrow => self.morning_of(after(today)),
-            Until::Day(day) => self.morning_of(day),
+            Until::NextRound => rounds::next_round(&garden, self.local + TimeDelta::seconds(1)),
+            Until::Tomorrow => rounds::morning(&garden, today.succ_opt().unwrap_or(today)),
+            Until::Day(day) => rounds::morning(&garden, day),
         };
         Ok(Made::one(Content::JobPutOff(JobPutOff { job, until })))
     }
-
-    /// The garden's next round time, of morning or evening.
-    fn next_round(&self) -> NaiveDateTime {
-        let today = self.local.date();
-        [self.morning_of(today), today.and_time(self.garden.evening)]
-            .into_iter()
-            .filter(|round| *round > self.local)
-            .min()
-            .unwrap_or_else(|| self.morning_of(after(today)))
-    }
-
-    fn morning_of(&self, day: NaiveDate) -> NaiveDateTime {
-        day.and_time(self.garden.morning)
-    }
-}
-
-fn after(day: NaiveDate) -> NaiveDate {
-    day.checked_add_days(Days::new(1)).unwrap_or(day)
 }
 
 pub(super) fn dismiss(job: &str) -> Result<Made, AppError> {

@@ -8,14 +8,13 @@ mod parse;
 mod room;
 
 pub(crate) use parse::time;
-pub(crate) use room::taken;
+pub(crate) use room::code_after;
 
 use crate::acts::Act;
 use crate::error::AppError;
-use crate::settings;
 use chrono::NaiveDateTime;
 use chrono_tz::Tz;
-use plumule_journal::content::{Content, GardenDescribed};
+use plumule_journal::content::Content;
 use plumule_journal::id::{PacketId, PlaceId, TrayId};
 use plumule_journal::stamp::{Happened, Stamp};
 use plumule_journal::{Ids, Journal};
@@ -52,7 +51,6 @@ pub(crate) struct Maker<'a> {
     ids: Ids,
     /// Now, local time of the garden.
     local: NaiveDateTime,
-    garden: GardenDescribed,
     /// Free cells of the trays of this act, as it fills them.
     rooms: BTreeMap<TrayId, BTreeSet<u16>>,
     /// Codes that this act has given.
@@ -65,10 +63,6 @@ impl<'a> Maker<'a> {
             journal,
             ids: Ids::new(stamp, "things"),
             local: Happened::at(stamp.now, zone).local,
-            garden: journal
-                .garden()?
-                .described
-                .unwrap_or_else(settings::usual_garden),
             rooms: BTreeMap::new(),
             codes: BTreeSet::new(),
         })

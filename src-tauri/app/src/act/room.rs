@@ -12,7 +12,7 @@ use plumule_journal::subject::Plants;
 use std::collections::BTreeSet;
 
 /// Cells of a tray that living plants stand in.
-pub(crate) fn taken(journal: &Journal, tray: &TrayState) -> Result<BTreeSet<u16>, AppError> {
+fn taken(journal: &Journal, tray: &TrayState) -> Result<BTreeSet<u16>, AppError> {
     let mut cells = BTreeSet::new();
     for occupant in &tray.occupants {
         if living(journal, occupant.plants)? {
@@ -22,7 +22,7 @@ pub(crate) fn taken(journal: &Journal, tray: &TrayState) -> Result<BTreeSet<u16>
     Ok(cells)
 }
 
-pub(crate) fn living(journal: &Journal, plants: Plants) -> Result<bool, AppError> {
+pub(super) fn living(journal: &Journal, plants: Plants) -> Result<bool, AppError> {
     Ok(match plants {
         Plants::Sowing(id) => journal
             .sowing(id)?

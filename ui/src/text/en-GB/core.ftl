@@ -224,9 +224,7 @@ line-unknown = Written by a newer version: { $kind }
 
 ## What the compost was last like
 
-felt-dry = Felt dry { $at }
-felt-moist = Felt moist { $at }
-felt-wet = Felt wet { $at }
+felt-only = Felt { $feel } { $at }
 felt-and-watered = Felt { $feel } and watered { $water } { $at }
 felt-watered = Watered { $water } { $at }
 
@@ -251,22 +249,6 @@ outlook-about-harvested = About { $low } in 10 come up: harvested { $year }, kep
        *[other] { $life } years
     }
 
-## When seedlings are due
-
-due-days =
-    { $first ->
-        [one] { $first } to { $last } days
-       *[other] { $first } to { $last } days
-    }
-due-one-day =
-    { $first ->
-        [one] about { $first } day
-       *[other] about { $first } days
-    }
-due-none-too-cold = None come up here: too cold below { $temperature }
-due-none-too-hot = None come up here: too hot above { $temperature }
-due-none-within-a-year = None come up here within a year
-
 ## Light and cautions
 
 light-need-needed = Comes up better in the light: cover thinly or not at all
@@ -279,6 +261,83 @@ caution-poisonous-leaves = Leaves and stems are poisonous to eat: keep them from
 caution-poisonous-raw-seeds = The seeds are poisonous raw: keep them from children and animals.
 caution-poisonous-berries = The berries are poisonous: keep them from children.
 caution-sap-burns-in-sun = The sap on skin burns it in sunlight: wear gloves and wash it off.
+
+## What cannot be done: refused by the journal
+
+refused-nothing-to-write = There is nothing to write down. Choose what happened.
+refused-nothing-to-undo = There is nothing to undo: it was taken back already.
+refused-reading-out-of-range = { $temperature } cannot be right for a place where plants stand. Look at the thermometer again.
+refused-min-above-max = The lowest ({ $min }) is above the highest ({ $max }). Swap them or read again.
+refused-before-the-sowing = That was before it was sown. Choose a later time, or correct the sowing.
+refused-in-the-future = That time has not come yet. Choose now or earlier.
+refused-zone-unknown = That time zone is not known. Choose one from the list.
+refused-name-empty = It needs a name. Type one.
+refused-name-too-long = That name is too long. Shorten it.
+refused-text-empty = The note is empty. Type something or leave it.
+refused-text-too-long = That text is too long. Shorten it or make two of it.
+refused-tray-without-cells = A tray needs at least one row and one column.
+refused-tray-too-large = That is more cells than a tray can have. Use fewer rows or columns.
+refused-tray-would-lose-cells = Plants stand in cells that the smaller tray would not have. Move them first.
+refused-cells-none = There is no free cell for it. Choose cells, or take another tray.
+refused-cells-outside = Those cells lie outside the tray. Choose others.
+refused-cells-taken = Some of those cells are taken. Choose free ones.
+refused-code-taken = Another tray in use has that code. Give it another.
+refused-place-unknown = That place is not in the journal. Choose another.
+refused-packet-unknown = That packet is not in the journal. Choose another.
+refused-tray-unknown = That tray is not in the journal. Choose another.
+refused-sowing-unknown = That sowing is not in the journal. Go back and choose again.
+refused-batch-unknown = Those plants are not in the journal. Go back and choose again.
+refused-entry-unknown = That line is not in the journal. Go back and choose again.
+refused-entry-not-understood = That line was written by a newer version and cannot be changed here. Update first.
+refused-id-taken = That was written down already.
+refused-place-retired = That place is no longer in use. Choose another, or take it into use again in Settings.
+refused-tray-emptied = That tray was emptied. Take another, or undo the emptying.
+refused-tray-occupied = Something still lives in that tray. Say what became of it first.
+refused-already-ended = That is done with already. Undo its end first if it lives.
+refused-something-came-up = Some came up, so it cannot be that nothing did. Say what became of them instead.
+refused-number-zero = The number must be at least 1.
+refused-number-too-large = That number is too large to be right. Type it again.
+refused-parts-none = Say into which trays they went.
+refused-more-than-there = That is more than are there. Count them again, or give a smaller number.
+refused-more-than-seeds = That is more than the seeds that are not up. Give smaller numbers.
+refused-latitude-out-of-range = The latitude must lie between 66 south (-66) and 66 north.
+refused-month-day-unknown = There is no such day. Give month and day, as 05-14.
+refused-germination-out-of-range = The germination must lie between 0 and 100 %.
+refused-year-out-of-range = That year cannot be right. Look at the packet again.
+refused-depth-out-of-range = That depth cannot be right. Give it again.
+refused-photo-malformed = That photo could not be taken in. Take it again.
+refused-felt-nothing = Say how it felt, how it was watered, or both.
+refused-ends-before-it-starts = It ends before it starts. Swap the two.
+refused-job-malformed = That job is not known any more. Look at the round again.
+refused-correction-of-another-kind = A line can only be corrected to one of its own kind. Withdraw it and write a new one.
+refused-correction-does-not-add-up = With that the numbers no longer add up. Correct what came after it first.
+
+## What is asked first
+
+asks-above-the-seeds = That is more than the seeds that were sown. Write it down all the same?
+asks-far-back = That is a good while back. Is the date right?
+asks-count-falls = That is fewer than before. The rest count as gone; is that so?
+asks-reading-differs = That is far from what this place had before. Is it right?
+asks-others-build-on-it = Other lines build on this one and would go with it. One undo brings them all back. Go on?
+asks-after-the-end = That is after it was done with. Write it down all the same?
+
+## What went wrong
+
+error-store-failed = The journal could not be written. Try again; nothing was lost.
+error-disk-full = The disk is full. Make room and try again; nothing was lost.
+error-journal-read-only = The journal may not be written. Check that its folder may be.
+error-journal-busy = The journal is open elsewhere. Close that and try again.
+error-journal-damaged = The journal is damaged. It is left as it is; bring back a backup.
+error-journal-newer = The journal was written by a newer version. Update before opening it.
+error-not-a-journal = That file is not a journal. It is left as it is.
+error-file-failed = A file could not be read or written. Check the disk and try again.
+error-bad-request = “{ $text }” is not known here. Go back and choose again.
+error-bad-time = “{ $text }” is not a time. Give hours and minutes, as 08:00.
+error-bad-day = “{ $text }” is not a day of the year. Give month and day, as 05-14.
+error-bad-zone = “{ $text }” is not a time zone. Choose one from the list.
+error-bad-habit = “{ $text }” cannot be set here. Choose one of those shown.
+error-initials-too-long = “{ $text }” is too long for initials. Use at most 12 letters.
+error-nothing-chosen = Nothing was chosen. Choose at least one tray.
 
 ## What is odd about a tray or its plants
 

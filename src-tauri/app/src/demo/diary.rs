@@ -1,0 +1,179 @@
+//! What is to be written when, and its writing through the door.
+
+use super::scenario::Where;
+use crate::act::code_after;
+use crate::error::AppError;
+use chrono::{DateTime, NaiveDate, NaiveDateTime, NaiveTime, TimeDelta, Utc};
+use chrono_tz::Tz;
+use plumule_journal::content::{Content, JobPutOff, ReadingTaken, Shown};
+use plumule_journal::id::PlaceId;
+use plumule_journal::stamp::{Happened, Stamp, instant_of};
+use plumule_journal::subject::Subject;
+use plumule_journal::{Ids, Journal, Wish};
+use std::collections::BTreeMap;
+use uuid::Uuid;
+
+/// Hands of the invented helpers.
+const HELPERS: [&str; 2] = ["JW", "BO"];
+
+/// Acts by the time they are written.
+pub(super) struct Diary {
+    zone: Tz,
+    today: NaiveDate,
+    acts: BTreeMap<(NaiveDateTime, &'static str), Vec<Content>>,
+    ids: BTreeMap<String, Uuid>,
+}
+
+impl Diary {
+    pub(super) fn new(stamp: &Stamp) -> Self {
+        Self {
+            zone: stamp.zone,
+            today: Happened::at(stamp.now, stamp.zone).local.date(),
+            acts: BTreeMap::new(),
+            ids: BTreeMap::new(),
+        }
+    }
+
+    pub(super) fn zone(&self) -> Tz {
+        self.zone
+    }
+
+    pub(super) fn today(&self) -> NaiveDate {
+        self.today
+    }
+
+    /// The id that goes by a name in the scenario.
+    pub(super) fn id(&mut self, name: &str) -> Uuid {
+        let stamp = stamp(
+            instant_of(self.today.and_time(NaiveTime::MIN), self.zone),
+            self.zone,
+        );
+        *self
+            .ids
+            .entry(name.to_owned())
+            .or_insert_with(|| Ids::new(&stamp, name).next())
+    }
+
+    pub(super) fn place(&mut self, place: Where) -> PlaceId {
+        PlaceId(self.id(&format!("place {place:?}")))
+    }
+
+    /// To be written on a day counted from today, with what else was done then.
+    pub(super) fn say(&mut self, day: i64, (hour, minute): (u32, u32), content: Content) {
+        let at = (self.today + TimeDelta::days(day))
+            .and_time(NaiveTime::from_hms_opt(hour, minute, 0).unwrap_or_default());
+        // Every ninth day a helper does the round.
+        let hand = match day.rem_euclid(18) {
+            4 => HELPERS[0],
+            13 => HELPERS[1],
+            _ => "",
+        };
+        self.acts.entry((at, hand)).or_default().push(content);
+    }
+
+    /// When the first act is written.
+    pub(super) fn first(&self) -> NaiveDateTime {
+        let first = self.acts.keys().next();
+        first.map_or(self.today.and_time(NaiveTime::MIN), |(at, _)| *at)
+    }
+
+    pub(super) fn stamp(&self, at: NaiveDateTime) -> Stamp {
+        stamp(instant_of(at, self.zone), self.zone)
+    }
+
+    /// Writes all of it, the earliest first. Trays get the journal's own codes.
+    pub(super) fn write(&mut self, journal: &mut Journal) -> Result<(), AppError> {
+        for ((at, hand), mut contents) in std::mem::take(&mut self.acts) {
+            label(journal, &mut contents)?;
+            self.door(journal, at, hand, contents)?;
+        }
+        Ok(())
+    }
+
+    fn door(
+        &self,
+        journal: &mut Journal,
+        at: NaiveDateTime,
+        hand: &str,
+        contents: Vec<Content>,
+    ) -> Result<(), AppError> {
+        let wish = Wish {
+            contents,
+            happened: None,
+            hand: hand.to_owned(),
+            confirmed: true,
+        };
+        journal.write(&self.stamp(at), wish)?;
+        Ok(())
+    }
+
+    /// Last evening's second thoughts: a reading that was mistyped, a feel of
+    /// the wrong tray, and a job put off.
+    pub(super) fn second_thoughts(&self, journal: &mut Journal) -> Result<(), AppError> {
+        let evening = (self.today - TimeDelta::days(1))
+            .and_time(NaiveTime::from_hms_opt(20, 0, 0).unwrap_or_default());
+        let greenhouse = self.ids.get("place Greenhouse").map(|id| PlaceId(*id));
+        if let Some(place) = greenhouse {
+            let lines = journal.timeline(&[Subject::Place(place)], 30)?;
+            let mistyped = lines.iter().find_map(|line| match &line.holds {
+                Some(Content::ReadingTaken(reading)) => Some((line.entry.id, reading.clone())),
+                _ => None,
+            });
+            if let Some((root, ReadingTaken { place, of, shown })) = mistyped {
+                let shown = match shown {
+                    Shown::LowHigh { min_c, max_c } => Shown::LowHigh {
+                        min_c: min_c - 1.0,
+                        max_c,
+                    },
+                    now @ Shown::Now { .. } => now,
+                };
+                let right = Content::ReadingTaken(ReadingTaken { place, of, shown });
+                journal.correct(&self.stamp(evening), root, right, None, "", true)?;
+            }
+        }
+        let later = evening + TimeDelta::minutes(2);
+        let picture = crate::picture::Picture::of_the_living(journal, &self.stamp(later))?;
+        let wrong = picture.trays.values().find_map(|tray| {
+            let felt = tray.felt.last()?;
+            (tray.felt.len() > 3).then_some(felt.at.entry)
+        });
+        if let Some(root) = wrong {
+            journal.withdraw(&self.stamp(later), root, "", true)?;
+        }
+        let jobs = crate::jobs::jobs(&picture, later);
+        if let Some(job) = jobs.iter().find(|job| job.key.kind == "thin") {
+            let put_off = JobPutOff {
+                job: job.key.clone(),
+                until: later + TimeDelta::days(3),
+            };
+            let at = later + TimeDelta::minutes(2);
+            self.door(journal, at, "", vec![Content::JobPutOff(put_off)])?;
+        }
+        Ok(())
+    }
+}
+
+/// Gives the trays of an act their codes.
+fn label(journal: &Journal, contents: &mut [Content]) -> Result<(), AppError> {
+    let mut code: Option<String> = None;
+    for content in contents {
+        if let Content::TrayDescribed(tray) = content {
+            let next = match &code {
+                Some(last) => code_after(last),
+                None => journal.next_code()?,
+            };
+            tray.code.clone_from(&next);
+            code = Some(next);
+        }
+    }
+    Ok(())
+}
+
+/// A stamp with chance that depends on the instant alone.
+fn stamp(now: DateTime<Utc>, zone: Tz) -> Stamp {
+    let mut entropy = *b"plumule demo 000";
+    for (to, from) in entropy.iter_mut().zip(now.timestamp().to_le_bytes()) {
+        *to ^= from;
+    }
+    Stamp { now, zone, entropy }
+}
