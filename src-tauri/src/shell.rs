@@ -1,0 +1,174 @@
+//! Which journal is open: the own one, the demo, or none yet.
+
+use crate::clock;
+use plumule_app::say::Say;
+use plumule_app::view::{DeviceForm, StartView};
+use plumule_app::{App, AppError, demo};
+use plumule_journal::stamp::Stamp;
+use std::fs::{self, File};
+use std::io;
+use std::path::{Path, PathBuf};
+use std::sync::{Mutex, MutexGuard, PoisonError};
+
+/// The folder of the journals, and the one of them that is open.
+pub struct Shell {
+    folder: PathBuf,
+    /// The demo was asked for when the program was started.
+    demo_first: bool,
+    opened: Mutex<Option<Opened>>,
+}
+
+/// An open journal.
+pub struct Opened {
+    pub app: App,
+    pub demo: bool,
+    /// Held as long as it is open, so that no second program writes to it.
+    _lock: File,
+}
+
+impl Shell {
+    /// Journals in this folder, none of them open.
+    pub fn new(folder: PathBuf, demo_first: bool) -> Self {
+        Self {
+            folder,
+            demo_first,
+            opened: Mutex::new(None),
+        }
+    }
+
+    /// Asks the open journal.
+    pub fn ask<T>(
+        &self,
+        question: impl FnOnce(&mut Opened, &Stamp) -> Result<T, AppError>,
+    ) -> Result<T, AppError> {
+        let mut opened = self.opened();
+        let opened = opened.as_mut().ok_or_else(|| error("not_open"))?;
+        question(opened, &stamp()?)
+    }
+
+    /// Opens the journal that is there: the demo if it was asked for at the
+    /// start, else the own one, else a demo that was not left; or none yet.
+    pub fn start(&self) -> Result<StartView, AppError> {
+        let mut opened = self.opened();
+        if opened.is_none() {
+            *opened = if self.demo_first {
+                Some(self.open_demo()?)
+            } else {
+                self.open_what_is_there()?
+            };
+        }
+        view(opened.as_ref())
+    }
+
+    /// Opens the own journal or the demo, and begins it if it is new.
+    pub fn choose(&self, demo: bool) -> Result<StartView, AppError> {
+        let mut opened = self.opened();
+        *opened = None;
+        *opened = Some(if demo {
+            self.open_demo()?
+        } else {
+            let mut own = self.open("own", false)?;
+            own.app.begin(&stamp()?)?;
+            own
+        });
+        view(opened.as_ref())
+    }
+
+    /// Closes the demo and deletes its folder whole; then as at the start.
+    pub fn leave_demo(&self) -> Result<StartView, AppError> {
+        let mut opened = self.opened();
+        if opened.as_ref().is_some_and(|opened| opened.demo) {
+            *opened = None;
+            remove(&self.folder.join("demo"))?;
+            *opened = self.open_what_is_there()?;
+        }
+        view(opened.as_ref())
+    }
+
+    /// A panic while it was held left nothing half-written: the journal rolls
+    /// back what was not committed.
+    fn opened(&self) -> MutexGuard<'_, Option<Opened>> {
+        self.opened.lock().unwrap_or_else(PoisonError::into_inner)
+    }
+
+    fn open_what_is_there(&self) -> Result<Option<Opened>, AppError> {
+        for (name, demo) in [("own", false), ("demo", true)] {
+            if self.has(name) {
+                return self.open(name, demo).map(Some);
+            }
+        }
+        Ok(None)
+    }
+
+    fn has(&self, name: &str) -> bool {
+        self.folder.join(name).join("journal").is_dir()
+    }
+
+    /// Plants the demo beside its place first, so that it is there whole or
+    /// not at all.
+    fn open_demo(&self) -> Result<Opened, AppError> {
+        if !self.has("demo") {
+            let part = self.folder.join("demo.part");
+            let home = self.folder.join("demo");
+            remove(&part)?;
+            remove(&home)?;
+            demo::plant(&part, &stamp()?)?;
+            fs::rename(&part, &home).map_err(|_| error("folder"))?;
+        }
+        self.open("demo", true)
+    }
+
+    fn open(&self, name: &str, demo: bool) -> Result<Opened, AppError> {
+        let home = self.folder.join(name);
+        let lock = lock(&home)?;
+        let app = App::open(&home, &stamp()?)?;
+        Ok(Opened {
+            app,
+            demo,
+            _lock: lock,
+        })
+    }
+}
+
+fn view(opened: Option<&Opened>) -> Result<StartView, AppError> {
+    let (_, zone) = clock::read();
+    Ok(StartView {
+        journal: match opened {
+            None => "choose",
+            Some(opened) if opened.demo => "demo",
+            Some(_) => "own",
+        }
+        .to_owned(),
+        device: match opened {
+            None => DeviceForm::default(),
+            Some(opened) => opened.app.device()?,
+        },
+        zone: zone.name().to_owned(),
+    })
+}
+
+fn lock(home: &Path) -> Result<File, AppError> {
+    let made = fs::create_dir_all(home).and_then(|()| File::create(home.join("lock")));
+    let file = made.map_err(|_| error("folder"))?;
+    file.try_lock().map_err(|_| error("in_use"))?;
+    Ok(file)
+}
+
+fn remove(folder: &Path) -> Result<(), AppError> {
+    match fs::remove_dir_all(folder) {
+        Err(e) if e.kind() != io::ErrorKind::NotFound => Err(error("folder")),
+        _ => Ok(()),
+    }
+}
+
+fn stamp() -> Result<Stamp, AppError> {
+    clock::stamp().map_err(|_| error("unexpected"))
+}
+
+/// An error of the shell's own.
+pub fn error(code: &str) -> AppError {
+    AppError {
+        code: code.to_owned(),
+        say: Say::new(format!("error-{}", code.replace('_', "-"))),
+    }
+}
