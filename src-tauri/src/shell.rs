@@ -113,7 +113,7 @@ impl Shell {
             remove(&part)?;
             remove(&home)?;
             demo::plant(&part, &stamp()?)?;
-            fs::rename(&part, &home).map_err(|_| error("folder"))?;
+            fs::rename(&part, &home).map_err(|_| error("file_failed"))?;
         }
         self.open("demo", true)
     }
@@ -149,14 +149,14 @@ fn view(opened: Option<&Opened>) -> Result<StartView, AppError> {
 
 fn lock(home: &Path) -> Result<File, AppError> {
     let made = fs::create_dir_all(home).and_then(|()| File::create(home.join("lock")));
-    let file = made.map_err(|_| error("folder"))?;
-    file.try_lock().map_err(|_| error("in_use"))?;
+    let file = made.map_err(|_| error("file_failed"))?;
+    file.try_lock().map_err(|_| error("journal_busy"))?;
     Ok(file)
 }
 
 fn remove(folder: &Path) -> Result<(), AppError> {
     match fs::remove_dir_all(folder) {
-        Err(e) if e.kind() != io::ErrorKind::NotFound => Err(error("folder")),
+        Err(e) if e.kind() != io::ErrorKind::NotFound => Err(error("file_failed")),
         _ => Ok(()),
     }
 }

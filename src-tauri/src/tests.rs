@@ -67,7 +67,7 @@ fn a_second_program_does_not_get_the_journal() {
     let first = crate::shell::Shell::new(folder.path().to_owned(), false);
     let second = crate::shell::Shell::new(folder.path().to_owned(), false);
     assert_eq!(first.choose(false).unwrap().journal, "own");
-    assert_eq!(second.start().unwrap_err().code, "in_use");
+    assert_eq!(second.start().unwrap_err().code, "journal_busy");
     drop(first);
     assert_eq!(second.start().unwrap().journal, "own");
 }

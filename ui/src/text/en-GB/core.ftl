@@ -123,6 +123,148 @@ job-pot-on = pot on
 job-harden-off = harden off
 job-plant-out = plant out
 
+## Why something is to be done
+
+why-feel-first = { $days ->
+        [0] Sown today
+        [one] One day since it was filled
+       *[other] { $days } days since it was filled
+    }; at { $temperature } it dries in about { $interval ->
+        [one] { $interval } day
+       *[other] { $interval } days
+    }.{ $lift ->
+        [1] {" "}The seed lies on top: lift the tray, do not poke.
+       *[0] {""}
+    }
+why-feel = Felt { $felt } { $days ->
+        [0] today
+        [one] yesterday
+       *[other] { $days } days ago
+    }; at { $temperature } it dries in about { $interval ->
+        [one] { $interval } day
+       *[other] { $interval } days
+    }.{ $lift ->
+        [1] {" "}The seed lies on top: lift the tray, do not poke.
+       *[0] {""}
+    }
+why-feel-watered = Watered { $days ->
+        [0] today
+        [one] yesterday
+       *[other] { $days } days ago
+    }; at { $temperature } it dries in about { $interval ->
+        [one] { $interval } day
+       *[other] { $interval } days
+    }.{ $lift ->
+        [1] {" "}The seed lies on top: lift the tray, do not poke.
+       *[0] {""}
+    }
+why-feel-daily = Something is up under glass or over heat, at { $temperature }: feel it every day. Last { $days ->
+        [0] today
+        [one] yesterday
+       *[other] { $days } days ago
+    }.{ $lift ->
+        [1] {" "}The seed lies on top: lift the tray, do not poke.
+       *[0] {""}
+    }
+why-feel-dry = Felt dry { $days ->
+        [0] today
+        [one] yesterday
+       *[other] { $days } days ago
+    } and not watered since.{ $lift ->
+        [1] {" "}The seed lies on top: lift the tray, do not poke.
+       *[0] {""}
+    }
+why-read = No reading in { $place } for { $days ->
+        [one] { $days } day
+       *[other] { $days } days
+    }, and { $trays ->
+        [one] a tray stands there
+       *[other] { $trays } trays stand there
+    }.
+why-look = Most of the way ({ $progress }): the first { $crop }{ $variety } is due by { $first }.
+why-look-more = Up so far: { $up } of { $seeds } { $crop }{ $variety }, and more are due.
+why-light-dark = Up: { $crops } ({ $up }), and it is dark in { $place }. Into the light today.
+why-light-heated = Up: { $crops } ({ $up }), over the heat of { $place }, where seedlings stretch. Somewhere light and cooler today.
+why-light-mixed = Up: { $crops } ({ $up }), but { $waiting } still wants the heat of { $place }. Cut the tray apart, move it all, or hang a lamp made for damp places over it.
+why-light-mixed-dark = Up: { $crops } ({ $up }), in the dark of { $place }, but { $waiting } not yet. Cut the tray apart, move it all, or hang a lamp made for damp places over it.
+why-cover-off = Up: { $crops } ({ $up }). Under a cover seedlings rot, so take it off.
+why-cover-off-mixed = Up: { $crops } ({ $up }), but { $waiting } not yet. Take the cover off and feel it more often, or cut the tray apart.
+why-late = Nine in ten should have been up by { $most }, { $days ->
+        [one] { $days } day ago
+       *[other] { $days } days ago
+    }; { $up ->
+        [0] none is
+       *[other] { $up } are
+    }, of { $low } to { $high } expected. It had { $temperature } on average and is { $progress } of the way.
+why-late-too-cold = At { $temperature } no { $crop }{ $variety } will come up: it wants { $from } to { $to }. Move it somewhere warmer.
+why-late-too-hot = At { $temperature } no { $crop }{ $variety } will come up: it wants { $from } to { $to }. Move it somewhere cooler.
+why-thin = There are { $there } { $crop }{ $variety } in { $cells ->
+        [one] { $cells } cell
+       *[other] { $cells } cells
+    }; up since { $up }, { $days } days later they have their first true leaves. Keep the best of each.
+why-prick-out = There are { $there } { $crop }{ $variety } close together; up since { $up }, after { $days } days they have their first true leaves.
+why-sow-on = Sprouted: { $there } { $crop }{ $variety }. Sow them on before the roots tangle.
+why-pot-on = Sown on { $sown }: { $crop }{ $variety } takes { $weeks } to { $weeksmost } weeks to raise, and half-way its cells are full.
+why-pot-on-cuttings = Cuttings set on { $began } root in about four weeks: look for roots underneath.
+why-pot-on-plugs = Plugs came on { $began } ({ $there }): pot them on before they dry out.
+why-harden-off-first = From { $from } the { $crop }{ $variety } may go out (last frost { $frost }): before that, out by day and in at night for { $least } to { $most } days.
+why-harden-off-no-frost-date = Sown on { $sown }: { $crop }{ $variety } is raised in { $weeks } to { $weeksmost } weeks. Out by day and in at night. No last frost date is set: set it in Settings.
+why-harden-off = Day { $day } of { $least } to { $most } out by day and in at night.
+why-plant-out = Hardened off for { $hardened ->
+        [one] { $hardened } day
+       *[other] { $hardened } days
+    }; { $crop } is { $hardiness }, and the last frost, { $frost }, allows it from { $from }.
+why-plant-out-no-frost-date = Hardened off for { $hardened ->
+        [one] { $hardened } day
+       *[other] { $hardened } days
+    }. No last frost date is set: set it in Settings and watch the nights; { $crop } is { $hardiness }.
+why-plant-out-not-hardened = It could go out from { $from }, but no week of hardening off is noted ({ $hardened ->
+        [one] { $hardened } day
+       *[other] { $hardened } days
+    }); { $crop } is { $hardiness }.
+
+hardiness-hardy = hardy
+hardiness-half-hardy = half-hardy
+hardiness-tender = tender
+
+## Forecasts
+
+forecast-due = The first about { $first }, half by { $half }, most by { $most }; { $low } to { $high } in the end.
+forecast-past = Most should have been up by { $most }; { $low } to { $high } were expected.
+forecast-none = None comes up within a year at { $temperature }.
+forecast-cold-weeks = In its cold weeks: it starts when it leaves the fridge.
+bench-due =
+    { $to ->
+        [one] { $from } to { $to } day
+       *[other] { $from } to { $to } days
+    }
+bench-none-below = None comes up below { $limit }; it is { $temperature } there.
+bench-none-above = None comes up above { $limit }; it is { $temperature } there.
+next-due = { $place }: { $job }
+
+## Notices
+
+notice-morning = This morning’s round
+notice-evening = This evening’s round
+notice-light-title = Into the light
+notice-place = { $place }: { $what }
+notice-feel-the-compost =
+    { $count ->
+        [one] { $count } tray to feel
+       *[other] { $count } trays to feel
+    }
+notice-read-the-thermometer = read the thermometer
+notice-look-for-seedlings = look for { $crops }
+notice-it-is-late = { $crops } late
+notice-into-the-light = { $crops } into the light
+notice-cover-off = cover off { $crops }
+notice-thin = thin { $crops }
+notice-prick-out = prick out { $crops }
+notice-pot-on = pot on { $crops }
+notice-harden-off = { $crops } out for the day
+notice-plant-out = plant out { $crops }
+notice-bring-in = bring { $crops } in for the night
+
 ## What was done: lines of the journal, and the answer to an act
 
 line-garden-described = Garden settings noted
@@ -266,22 +408,24 @@ caution-sap-burns-in-sun = The sap on skin burns it in sunlight: wear gloves and
 
 refused-nothing-to-write = There is nothing to write down. Choose what happened.
 refused-nothing-to-undo = There is nothing to undo: it was taken back already.
-refused-reading-out-of-range = { $temperature } cannot be right for a place where plants stand. Look at the thermometer again.
-refused-min-above-max = The lowest ({ $min }) is above the highest ({ $max }). Swap them or read again.
-refused-before-the-sowing = That was before it was sown. Choose a later time, or correct the sowing.
-refused-in-the-future = That time has not come yet. Choose now or earlier.
-refused-zone-unknown = That time zone is not known. Choose one from the list.
+refused-amendment-by-hand = That can only be done by correcting or withdrawing a line.
+refused-entry-too-large = That is too much for one line. Shorten it or make two of it.
+refused-reading-out-of-range = { $temperature } cannot be right: between { $lowest } and { $highest } is possible. Look at the thermometer again.
+refused-min-above-max = The lowest, { $lowest }, is above the highest, { $highest }. Swap them or read again.
+refused-before-the-sowing = It began only on { $day }. Choose a later time, or correct its beginning.
+refused-in-the-future = { $day } has not come yet. Choose now or earlier.
+refused-zone-unknown = “{ $zone }” is not a time zone. Choose one from the list.
 refused-name-empty = It needs a name. Type one.
-refused-name-too-long = That name is too long. Shorten it.
+refused-name-too-long = That name is too long. Use at most { $most } letters.
 refused-text-empty = The note is empty. Type something or leave it.
-refused-text-too-long = That text is too long. Shorten it or make two of it.
+refused-text-too-long = That text is too long. Use at most { $most } letters, or make two of it.
 refused-tray-without-cells = A tray needs at least one row and one column.
-refused-tray-too-large = That is more cells than a tray can have. Use fewer rows or columns.
-refused-tray-would-lose-cells = Plants stand in cells that the smaller tray would not have. Move them first.
+refused-tray-too-large = That is more than { $most } cells. Use fewer rows or columns.
+refused-tray-would-lose-cells = Plants stand in cells that { $code } would no longer have. Move them first.
 refused-cells-none = There is no free cell for it. Choose cells, or take another tray.
-refused-cells-outside = Those cells lie outside the tray. Choose others.
-refused-cells-taken = Some of those cells are taken. Choose free ones.
-refused-code-taken = Another tray in use has that code. Give it another.
+refused-cells-outside = Those cells lie outside { $code }, which has { $cells }. Choose others.
+refused-cells-taken = Some of those cells are taken ({ $cells }). Choose free ones.
+refused-code-taken = Another tray in use is called { $code }. Give this one another code.
 refused-place-unknown = That place is not in the journal. Choose another.
 refused-packet-unknown = That packet is not in the journal. Choose another.
 refused-tray-unknown = That tray is not in the journal. Choose another.
@@ -290,21 +434,33 @@ refused-batch-unknown = Those plants are not in the journal. Go back and choose 
 refused-entry-unknown = That line is not in the journal. Go back and choose again.
 refused-entry-not-understood = That line was written by a newer version and cannot be changed here. Update first.
 refused-id-taken = That was written down already.
-refused-place-retired = That place is no longer in use. Choose another, or take it into use again in Settings.
-refused-tray-emptied = That tray was emptied. Take another, or undo the emptying.
-refused-tray-occupied = Something still lives in that tray. Say what became of it first.
+refused-place-retired = { $name } is no longer in use. Choose another place, or take it into use again in Settings.
+refused-tray-emptied = { $code } was emptied. Take another tray, or undo the emptying.
+refused-tray-occupied = Something still lives in { $code }. Say what became of it first.
 refused-already-ended = That is done with already. Undo its end first if it lives.
-refused-something-came-up = Some came up, so it cannot be that nothing did. Say what became of them instead.
+refused-something-came-up =
+    { $up ->
+        [one] { $up } came up, so it cannot be that nothing did. Say what became of it instead.
+       *[other] { $up } came up, so it cannot be that nothing did. Say what became of them instead.
+    }
 refused-number-zero = The number must be at least 1.
-refused-number-too-large = That number is too large to be right. Type it again.
+refused-number-too-large = That is too large to be right: at most { $most }. Type it again.
 refused-parts-none = Say into which trays they went.
-refused-more-than-there = That is more than are there. Count them again, or give a smaller number.
-refused-more-than-seeds = That is more than the seeds that are not up. Give smaller numbers.
-refused-latitude-out-of-range = The latitude must lie between 66 south (-66) and 66 north.
+refused-more-than-there =
+    { $there ->
+        [one] Only { $there } is there. Count again, or give a smaller number.
+       *[other] Only { $there } are there. Count again, or give a smaller number.
+    }
+refused-more-than-seeds =
+    { $seeds ->
+        [one] Only { $seeds } seed is not up. Give smaller numbers.
+       *[other] Only { $seeds } seeds are not up. Give smaller numbers.
+    }
+refused-latitude-out-of-range = The latitude must lie between { $most } south and { $most } north. Give it again.
 refused-month-day-unknown = There is no such day. Give month and day, as 05-14.
 refused-germination-out-of-range = The germination must lie between 0 and 100 %.
 refused-year-out-of-range = That year cannot be right. Look at the packet again.
-refused-depth-out-of-range = That depth cannot be right. Give it again.
+refused-depth-out-of-range = That is too deep to be right: at most { $most } mm. Give it again.
 refused-photo-malformed = That photo could not be taken in. Take it again.
 refused-felt-nothing = Say how it felt, how it was watered, or both.
 refused-ends-before-it-starts = It ends before it starts. Swap the two.
@@ -314,12 +470,13 @@ refused-correction-does-not-add-up = With that the numbers no longer add up. Cor
 
 ## What is asked first
 
-asks-above-the-seeds = That is more than the seeds that were sown. Write it down all the same?
-asks-far-back = That is a good while back. Is the date right?
-asks-count-falls = That is fewer than before. The rest count as gone; is that so?
-asks-reading-differs = That is far from what this place had before. Is it right?
+asks-above-the-seeds = { $up } up is more than the { $seeds } seeds that were sown. Write it down all the same?
+asks-far-back = { $day } is { $days } days back. Is the date right?
+asks-above-the-batch = { $up } is more than the { $before } that were set in. Write it down all the same?
+asks-count-falls = That is { $lost } fewer than before: they count as lost, and { $there } as there. Is that so?
+asks-reading-differs = { $temperature } is far from the { $before } that { $place } had before. Is it right?
 asks-others-build-on-it = Other lines build on this one and would go with it. One undo brings them all back. Go on?
-asks-after-the-end = That is after it was done with. Write it down all the same?
+asks-after-the-end = It was done with on { $day }. Write this down all the same?
 
 ## What went wrong
 
@@ -337,6 +494,8 @@ error-bad-day = “{ $text }” is not a day of the year. Give month and day, as
 error-bad-zone = “{ $text }” is not a time zone. Choose one from the list.
 error-bad-habit = “{ $text }” cannot be set here. Choose one of those shown.
 error-initials-too-long = “{ $text }” is too long for initials. Use at most 12 letters.
+error-not-open = No journal is open. Close the app and open it again.
+error-unexpected = Something went wrong in the app. Nothing was half written; try again.
 error-nothing-chosen = Nothing was chosen. Choose at least one tray.
 
 ## What is odd about a tray or its plants
