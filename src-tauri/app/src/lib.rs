@@ -6,6 +6,8 @@
 mod act;
 pub mod acts;
 mod app;
+mod bench;
+pub mod demo;
 mod device;
 pub mod error;
 mod growth;
@@ -15,15 +17,23 @@ mod line;
 mod nagging;
 mod names;
 mod notices;
+mod packet_words;
 mod picture;
 mod round;
 mod rounds;
 pub mod say;
+mod seed;
+mod seeds_for;
 mod settings;
 mod stage;
 mod temperature;
+mod timeline;
+mod tray_page;
+mod trays;
 pub mod view;
 pub mod words;
+#[cfg(test)]
+mod world;
 
 pub use app::App;
 pub use error::AppError;

@@ -79,3 +79,90 @@ fn rounds_since(picture: &Picture, since: NaiveDateTime, at: NaiveDateTime) -> u
         .filter(|day| picture.away_until(*day).is_none());
     rounds.take(NO_MORE).count().saturating_sub(1)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::world::{World, at, day};
+    use crate::view::JobKind;
+    use plumule_journal::content::{Away, JobKey};
+    use plumule_journal::state::PutOff;
+    use plumule_journal::words::{Container, PlaceKind};
+
+    /// A tray to feel from 4 March, 8:00, in a season without evening rounds.
+    fn world() -> (World, JobKey) {
+        let mut world = World::new();
+        world.garden().latitude = Some(-40.0);
+        let place = world.place(PlaceKind::Windowsill, 18.0, 18.0);
+        let tray = world.tray(Container::Cells, place, "2026-03-02 08:00");
+        world.sow("tomato", 12, tray, 12, "2026-03-02 08:00");
+        let job = world.job(JobKind::FeelTheCompost, "2026-03-02 09:00");
+        (world, job.unwrap().key)
+    }
+
+    fn days_shown(world: &World) -> Vec<u32> {
+        use chrono::Datelike;
+        let days = day("2026-03-02").iter_days().take(60);
+        days.filter(|day| {
+            let now = day.format("%F 12:00").to_string();
+            world.shown(JobKind::FeelTheCompost, &now).is_some()
+        })
+        .map(|day| day.ordinal() - day_one())
+        .collect()
+    }
+
+    /// Ordinal of the last of February, so that days are those of March on.
+    fn day_one() -> u32 {
+        59
+    }
+
+    #[test]
+    fn ignored_twice_it_comes_weekly_then_not_until_asked() {
+        let (world, _) = world();
+        assert_eq!(days_shown(&world), [4, 5, 11, 18, 25, 32]);
+        let asked = crate::jobs::due(&world.picture, at("2026-05-20 12:00"));
+        assert!(asked.iter().any(|job| job.kind == JobKind::FeelTheCompost));
+    }
+
+    #[test]
+    fn put_off_it_is_silent_until_then_and_begins_anew() {
+        let (mut world, job) = world();
+        let until = at("2026-03-06 08:00");
+        world.picture.garden.put_off.push(PutOff { job, until });
+        assert_eq!(days_shown(&world), [6, 7, 13, 20, 27, 34]);
+    }
+
+    #[test]
+    fn dismissed_it_does_not_come_again_for_this_need() {
+        let (mut world, job) = world();
+        world.picture.garden.dismissed.insert(job);
+        assert!(days_shown(&world).is_empty());
+        let tray = *world.picture.trays.keys().next().unwrap();
+        world.feel(tray, "2026-03-10 08:00", plumule_journal::words::Feel::Moist, None);
+        assert_eq!(days_shown(&world)[0], 12);
+    }
+
+    #[test]
+    fn away_nothing_is_due_and_nothing_counts_as_ignored() {
+        let (mut world, _) = world();
+        world.picture.garden.away.push(Away {
+            from: day("2026-03-05"),
+            to: day("2026-03-09"),
+        });
+        assert_eq!(days_shown(&world)[..3], [4, 10, 16]);
+        let now = at("2026-03-06 12:00");
+        let view = crate::round::round_view(&world.picture, now);
+        assert_eq!(view.away_until, Some(day("2026-03-09")));
+        assert!(view.places.iter().all(|place| place.cards.is_empty()));
+        assert_eq!(view.next.unwrap().at, at("2026-03-10 08:00"));
+    }
+
+    #[test]
+    fn the_next_showing_is_told() {
+        let (world, _) = world();
+        let job = world.job(JobKind::FeelTheCompost, "2026-03-02 09:00").unwrap();
+        let next = |now| next_shown(&world.picture, &job, at(now));
+        assert_eq!(next("2026-03-02 09:00"), Some(at("2026-03-04 08:00")));
+        assert_eq!(next("2026-03-06 09:00"), Some(at("2026-03-11 08:00")));
+    }
+}

@@ -157,3 +157,50 @@ fn next(picture: &Picture, jobs: &[Job], now: NaiveDateTime) -> Option<NextDue> 
         .with("place", Arg::Text(place.described.name.clone()));
     Some(NextDue { at, say })
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::world::{World, at};
+    use plumule_journal::words::{Container, PlaceKind};
+
+    fn world() -> World {
+        let mut world = World::new();
+        for kind in [PlaceKind::Windowsill, PlaceKind::Shed] {
+            let place = world.place(kind, 18.0, 18.0);
+            let tray = world.tray(Container::Cells, place, "2026-03-02 08:00");
+            world.sow("tomato", 12, tray, 12, "2026-03-02 08:00");
+        }
+        world
+    }
+
+    #[test]
+    fn nothing_due_says_what_comes_next_and_when() {
+        let view = round_view(&world().picture, at("2026-03-02 09:00"));
+        assert!(view.any_living && !view.evening);
+        let quiet: Vec<u32> = view.places.iter().map(|place| place.quiet).collect();
+        assert_eq!(quiet, [1, 1]);
+        let next = view.next.unwrap();
+        assert_eq!(next.at, at("2026-03-04 08:00"));
+        assert_eq!(next.say.args["place"], Arg::Text("windowsill".to_owned()));
+    }
+
+    #[test]
+    fn what_is_due_is_on_a_card_and_in_the_list_to_feel() {
+        let view = round_view(&world().picture, at("2026-03-04 18:30"));
+        assert!(view.evening && view.next.is_none());
+        for place in &view.places {
+            assert_eq!(place.cards.len(), 1);
+            assert_eq!(place.quiet, 0);
+            assert_eq!(place.to_feel, [place.cards[0].tray.clone()]);
+            let key = &place.cards[0].jobs[0].key;
+            assert_eq!(job_key::text(&job_key::parse(key).unwrap()), *key);
+        }
+    }
+
+    #[test]
+    fn an_empty_garden_has_an_empty_round() {
+        let view = round_view(&World::new().picture, at("2026-03-04 08:00"));
+        assert!(!view.any_living && view.places.is_empty() && view.next.is_none());
+    }
+}

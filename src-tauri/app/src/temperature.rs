@@ -243,3 +243,125 @@ fn ordered(a: f64, b: f64) -> RangeC {
         max_c: a.max(b),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    //! By hand from the rules: a place that usually runs from 10 to 20 °C.
+
+    use super::*;
+    use crate::world::{World, at, day};
+    use plumule_journal::words::PlaceKind;
+
+    const TODAY: &str = "2026-03-10";
+
+    fn low_high(min_c: f64, max_c: f64) -> Shown {
+        Shown::LowHigh { min_c, max_c }
+    }
+
+    #[track_caller]
+    fn check(readings: &[(&str, Shown)], of: &str, expected: (f64, f64)) {
+        let mut world = World::new();
+        let place = world.place(PlaceKind::Windowsill, 10.0, 20.0);
+        for (when, shown) in readings {
+            world.read(place, when, *shown);
+        }
+        let temperatures = Temperatures::of(&world.picture);
+        let found = temperatures.day(place, day(of), day(TODAY)).unwrap();
+        let close = |a: f64, b: f64| (a - b).abs() < 1e-9;
+        assert!(
+            close(found.min_c, expected.0) && close(found.max_c, expected.1),
+            "{found:?}, not {expected:?}"
+        );
+    }
+
+    #[test]
+    fn a_day_without_readings_is_usual() {
+        check(&[], "2026-03-05", (10.0, 20.0));
+    }
+
+    #[test]
+    fn a_reading_after_noon_is_of_its_day() {
+        check(&[("2026-03-05 12:00", low_high(7.0, 23.0))], "2026-03-05", (7.0, 23.0));
+    }
+
+    #[test]
+    fn a_reading_before_noon_gives_its_highest_to_the_day_before() {
+        let read = [("2026-03-05 11:59", low_high(7.0, 23.0))];
+        check(&read, "2026-03-04", (10.0, 23.0));
+        // Its own day knows the lowest, and carries the highest over.
+        check(&read, "2026-03-05", (7.0, 23.0));
+    }
+
+    #[test]
+    fn several_readings_give_the_lowest_and_the_highest() {
+        let read = [
+            ("2026-03-05 13:00", low_high(8.0, 19.0)),
+            ("2026-03-05 19:00", low_high(9.0, 24.0)),
+        ];
+        check(&read, "2026-03-05", (8.0, 24.0));
+    }
+
+    #[test]
+    fn the_last_reading_holds_three_days() {
+        let read = [("2026-03-05 13:00", low_high(3.0, 13.0))];
+        check(&read, "2026-03-08", (3.0, 13.0));
+        check(&read, "2026-03-09", (10.0, 20.0));
+        check(&read, "2026-03-04", (10.0, 20.0));
+    }
+
+    #[test]
+    fn a_reading_now_is_inverted_at_its_hour() {
+        // At 15:00 the sine is at its top: 25 °C there makes a mean of 20 for a
+        // swing of 5; at 9:00 it is at the mean.
+        let now = |temperature_c| Shown::Now { temperature_c };
+        check(&[("2026-03-05 15:00", now(25.0))], "2026-03-05", (15.0, 25.0));
+        check(&[("2026-03-05 09:00", now(25.0))], "2026-03-05", (20.0, 30.0));
+        check(&[("2026-03-05 03:00", now(2.0))], "2026-03-05", (2.0, 12.0));
+        // Beside a lowest and highest it only widens them.
+        let read = [
+            ("2026-03-05 13:00", low_high(8.0, 19.0)),
+            ("2026-03-05 15:00", now(22.0)),
+        ];
+        check(&read, "2026-03-05", (8.0, 22.0));
+    }
+
+    #[test]
+    fn days_to_come_are_the_mean_of_three_or_more() {
+        let read = [
+            ("2026-03-04 13:00", low_high(4.0, 12.0)),
+            ("2026-03-06 13:00", low_high(6.0, 15.0)),
+            ("2026-03-10 13:00", low_high(8.0, 18.0)),
+        ];
+        check(&read, "2026-03-11", (6.0, 15.0));
+        check(&read[1..], "2026-03-11", (10.0, 20.0));
+    }
+
+    #[test]
+    fn a_known_half_moves_the_usual_one_along() {
+        check(&[("2026-03-05 09:00", low_high(1.0, 4.0))], "2026-03-04", (-6.0, 4.0));
+    }
+
+    #[test]
+    fn compost_goes_before_air() {
+        let mut world = World::new();
+        let place = world.place(PlaceKind::HeatedPropagator, 10.0, 20.0);
+        world.read(place, "2026-03-05 13:00", low_high(9.0, 17.0));
+        world.read(place, "2026-03-05 13:00", low_high(20.0, 24.0));
+        world.picture.readings.get_mut(&place).unwrap()[1].of = Medium::Compost;
+        let found = Temperatures::of(&world.picture);
+        let found = found.day(place, day("2026-03-05"), day(TODAY)).unwrap();
+        assert_eq!((found.min_c, found.max_c), (20.0, 24.0));
+    }
+
+    #[test]
+    fn the_heat_is_off_from_to() {
+        let mut world = World::new();
+        let place = world.place(PlaceKind::HeatedPropagator, 20.0, 24.0);
+        world.heat_off(place, "2026-03-05 06:00", Some("2026-03-05 12:00"), (5.0, 9.0));
+        let temperatures = Temperatures::of(&world.picture);
+        assert!(temperatures.heat_off(place, at("2026-03-05 05:59")).is_none());
+        let off = temperatures.heat_off(place, at("2026-03-05 06:00")).unwrap();
+        assert_eq!((off.min_c, off.max_c), (5.0, 9.0));
+        assert!(temperatures.heat_off(place, at("2026-03-05 12:00")).is_none());
+    }
+}

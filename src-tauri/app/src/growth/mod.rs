@@ -3,6 +3,8 @@
 mod course;
 mod packet;
 mod place;
+#[cfg(test)]
+mod tests;
 mod view;
 
 pub(crate) use packet::outlook_of;

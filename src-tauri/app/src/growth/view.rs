@@ -57,11 +57,12 @@ impl Growth {
             .map(|day| {
                 gained = by_day.next().copied().unwrap_or(gained);
                 progress += gained;
+                let mid = total * self.share(progress);
                 BandPoint {
                     day,
-                    low: certain(progress, self.time_factor.mean_ln + off),
-                    mid: total * self.share(progress),
-                    high: certain(progress, self.time_factor.mean_ln - off),
+                    low: certain(progress, self.time_factor.mean_ln + off).min(mid),
+                    mid,
+                    high: certain(progress, self.time_factor.mean_ln - off).max(mid),
                 }
             })
             .collect()

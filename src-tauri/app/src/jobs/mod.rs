@@ -15,6 +15,8 @@ mod pot;
 mod prick;
 mod read;
 mod season;
+#[cfg(test)]
+mod tests;
 mod thin;
 mod tray;
 

@@ -1,0 +1,158 @@
+//! Progress by hand: tomato takes 8 days at 20 °C and 14 at 15 °C (Harrington
+//! and Minges 1954), so a constant day gives an eighth or a fourteenth.
+
+use super::*;
+use crate::say::Arg;
+use crate::world::{World, at, day};
+use plumule_journal::id::{SowingId, TrayId};
+use plumule_journal::words::{Container, Feel, Watering};
+
+struct Scene {
+    world: World,
+    warm: PlaceId,
+    cool: PlaceId,
+    tray: TrayId,
+    sowing: SowingId,
+}
+
+fn scene(sown: &str) -> Scene {
+    let mut world = World::new();
+    let warm = world.place(PlaceKind::Windowsill, 20.0, 20.0);
+    let cool = world.place(PlaceKind::Shed, 15.0, 15.0);
+    let tray = world.tray(Container::Cells, warm, sown);
+    let sowing = world.sow("tomato", 20, tray, 20, sown);
+    Scene {
+        world,
+        warm,
+        cool,
+        tray,
+        sowing,
+    }
+}
+
+impl Scene {
+    fn growth(&self, now: &str) -> Growth {
+        let sowing = &self.world.picture.sowings[&self.sowing];
+        growth(&self.world.picture, sowing, at(now)).unwrap()
+    }
+
+    #[track_caller]
+    fn check(&self, now: &str, progress: f64) {
+        let found = self.growth(now).course.progress;
+        assert!((found - progress).abs() < 1e-9, "{found}, not {progress}");
+    }
+}
+
+#[test]
+fn half_are_up_on_the_day_of_the_table() {
+    let scene = scene("2026-03-02 00:00");
+    // The eighth day: 2 March is the first.
+    assert_eq!(scene.growth("2026-03-03 12:00").due.d50, Some(day("2026-03-09")));
+}
+
+#[test]
+fn progress_counts_from_the_hour_of_sowing() {
+    let scene = scene("2026-03-02 18:00");
+    // The six middles of hours from 18:30 to 23:30, then two days, then 12 hours.
+    scene.check("2026-03-03 00:00", 6.0 / 24.0 / 8.0);
+    scene.check("2026-03-05 12:00", (6.0 + 48.0 + 12.0) / 24.0 / 8.0);
+}
+
+#[test]
+fn progress_follows_the_tray() {
+    let mut scene = scene("2026-03-02 00:00");
+    scene.world.move_to(scene.tray, scene.cool, "2026-03-03 06:00");
+    // A day and 6 hours at 20 °C, 18 hours and a day at 15 °C.
+    scene.check("2026-03-05 00:00", 1.25 / 8.0 + 1.75 / 14.0);
+}
+
+#[test]
+fn a_dry_tray_stands_still_for_a_day_at_most() {
+    let mut scene = scene("2026-03-02 00:00");
+    scene.world.feel(scene.tray, "2026-03-03 12:00", Feel::Dry, None);
+    scene.check("2026-03-06 00:00", 3.0 / 8.0);
+    scene.world.feel(scene.tray, "2026-03-03 18:00", Feel::Dry, Some(Watering::Below));
+    scene.check("2026-03-06 00:00", 3.75 / 8.0);
+}
+
+#[test]
+fn a_stretch_without_heat_runs_at_what_was_given() {
+    let mut scene = scene("2026-03-02 00:00");
+    scene.world.heat_off(scene.warm, "2026-03-03 00:00", Some("2026-03-03 12:00"), (15.0, 15.0));
+    scene.check("2026-03-04 00:00", 1.5 / 8.0 + 0.5 / 14.0);
+}
+
+#[test]
+fn the_fridge_is_cold_weeks() {
+    let mut scene = scene("2026-03-02 00:00");
+    let fridge = scene.world.place(PlaceKind::Fridge, 20.0, 20.0);
+    scene.world.move_to(scene.tray, fridge, "2026-03-03 00:00");
+    scene.check("2026-03-20 00:00", 1.0 / 8.0);
+    let growth = scene.growth("2026-03-20 00:00");
+    assert!(growth.cold_weeks && growth.due.d50.is_none());
+}
+
+#[test]
+fn a_crop_that_is_not_in_the_book_has_no_forecast() {
+    let mut scene = scene("2026-03-02 00:00");
+    for packet in scene.world.picture.packets.values_mut() {
+        packet.described.crop = "moonflower".to_owned();
+    }
+    let sowing = &scene.world.picture.sowings[&scene.sowing];
+    assert!(growth(&scene.world.picture, sowing, at("2026-03-03 08:00")).is_none());
+}
+
+#[test]
+fn the_band_holds_its_middle_and_never_falls() {
+    let scene = scene("2026-03-02 09:00");
+    let sowing = &scene.world.picture.sowings[&scene.sowing];
+    let view = scene
+        .growth("2026-03-05 09:00")
+        .forecast_view(sowing, day("2026-03-05"));
+    assert_eq!(view.band[0].day, day("2026-03-02"));
+    assert!(view.band.last().unwrap().day > view.due.d90.unwrap());
+    for pair in view.band.windows(2) {
+        assert!(pair[0].mid <= pair[1].mid);
+    }
+    for point in &view.band {
+        assert!(point.low <= point.mid && point.mid <= point.high);
+    }
+    assert!(view.expected[0] <= view.expected[1] && view.expected[1] <= 20.0);
+}
+
+#[test]
+fn old_seed_is_expected_later_and_fewer() {
+    let fresh = scene("2026-03-02 00:00").growth("2026-03-03 12:00");
+    let mut old = scene("2026-03-02 00:00");
+    for packet in old.world.picture.packets.values_mut() {
+        packet.described.packed_year = Some(2014);
+    }
+    let old = old.growth("2026-03-03 12:00");
+    assert!(old.due.d50 > fresh.due.d50);
+    assert!(old.expected()[1] < fresh.expected()[1]);
+}
+
+#[test]
+fn the_bench_says_where_none_comes_up_and_why() {
+    let mut world = World::new();
+    let kind = PlaceKind::Windowsill;
+    let (warm, cold, hot) = (
+        world.place(kind, 20.0, 20.0),
+        world.place(kind, 4.0, 6.0),
+        world.place(kind, 48.0, 52.0),
+    );
+    let tray = world.tray(Container::Cells, warm, "2026-03-01 08:00");
+    world.sow("tomato", 1, tray, 1, "2026-03-01 08:00");
+    let packet = world.picture.packets.values().next().unwrap();
+    let worth = outlook_of(packet, day("2026-03-02")).unwrap();
+    let said = |place| {
+        let now = at("2026-03-02 00:00");
+        growth_in(&world.picture, "tomato", 10, &worth, place, now).unwrap()
+    };
+    assert_eq!(said(warm).say.key, "bench-due");
+    // The eighth day is seven days on.
+    assert_eq!(said(warm).say.args["half"], Arg::Number(7.0));
+    assert_eq!(said(cold).say.key, "bench-none-below");
+    assert!(said(cold).none_comes_up);
+    assert_eq!(said(hot).say.key, "bench-none-above");
+}
