@@ -22,6 +22,8 @@ mod store;
 pub mod subject;
 #[cfg(test)]
 mod testing;
+#[cfg(test)]
+mod tests;
 mod touches;
 pub mod wish;
 pub mod words;

@@ -143,7 +143,10 @@ pub(crate) fn refold(db: &Connection, subject: Subject) -> Result<Option<State>,
     };
     let last_ms = held
         .iter()
-        .filter(|held| held.content().is_some())
+        .filter(|held| {
+            held.content()
+                .is_some_and(|content| touches(content).get(&subject) == Some(&true))
+        })
         .map(|held| held.happened().instant().timestamp_millis())
         .max()
         .unwrap_or(0);
