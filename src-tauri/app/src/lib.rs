@@ -13,6 +13,8 @@ pub mod error;
 mod growth;
 pub mod job_key;
 mod jobs;
+#[cfg(test)]
+mod laws;
 mod line;
 mod nagging;
 mod names;

@@ -83,8 +83,8 @@ fn rounds_since(picture: &Picture, since: NaiveDateTime, at: NaiveDateTime) -> u
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::world::{World, at, day};
     use crate::view::JobKind;
+    use crate::world::{World, at, day};
     use plumule_journal::content::{Away, JobKey};
     use plumule_journal::state::PutOff;
     use plumule_journal::words::{Container, PlaceKind};
@@ -138,7 +138,12 @@ mod tests {
         world.picture.garden.dismissed.insert(job);
         assert!(days_shown(&world).is_empty());
         let tray = *world.picture.trays.keys().next().unwrap();
-        world.feel(tray, "2026-03-10 08:00", plumule_journal::words::Feel::Moist, None);
+        world.feel(
+            tray,
+            "2026-03-10 08:00",
+            plumule_journal::words::Feel::Moist,
+            None,
+        );
         assert_eq!(days_shown(&world)[0], 12);
     }
 
@@ -160,7 +165,9 @@ mod tests {
     #[test]
     fn the_next_showing_is_told() {
         let (world, _) = world();
-        let job = world.job(JobKind::FeelTheCompost, "2026-03-02 09:00").unwrap();
+        let job = world
+            .job(JobKind::FeelTheCompost, "2026-03-02 09:00")
+            .unwrap();
         let next = |now| next_shown(&world.picture, &job, at(now));
         assert_eq!(next("2026-03-02 09:00"), Some(at("2026-03-04 08:00")));
         assert_eq!(next("2026-03-06 09:00"), Some(at("2026-03-11 08:00")));

@@ -115,13 +115,18 @@ impl Desk<'_> {
     fn next_round(&self) -> DateTime<Utc> {
         let latest = self.now + TimeDelta::days(1);
         let coming = self.rounds().into_iter().map(|(_, _, at)| at);
-        coming.filter(|at| *at > self.now).min().map_or(latest, |at| at.min(latest))
+        coming
+            .filter(|at| *at > self.now)
+            .min()
+            .map_or(latest, |at| at.min(latest))
     }
 
     /// One a round; of those of today that passed, the last one, now.
     fn digests(&self) -> Vec<Notice> {
-        let (passed, coming): (Vec<_>, Vec<_>) =
-            self.rounds().into_iter().partition(|(_, _, at)| *at <= self.now);
+        let (passed, coming): (Vec<_>, Vec<_>) = self
+            .rounds()
+            .into_iter()
+            .partition(|(_, _, at)| *at <= self.now);
         let missed = passed.last().map(|(round, evening, _)| {
             let local = self.now.with_timezone(&self.picture.zone).naive_local();
             let at = instant_of(self.quiet.after(local), self.picture.zone);
@@ -144,9 +149,8 @@ impl Desk<'_> {
             .filter(|job| !evening || job.today)
             .filter(|job| nagging::shown(self.picture, job, round))
             .collect();
-        let bring_in = evening
-            && round.date() == self.today
-            && self.picture.away_until(self.today).is_none();
+        let bring_in =
+            evening && round.date() == self.today && self.picture.away_until(self.today).is_none();
         let lines: Vec<String> = self
             .picture
             .walk()
@@ -173,7 +177,10 @@ impl Desk<'_> {
     /// What is up in the dark, before the next round would tell.
     fn alone(&self) -> Vec<Notice> {
         let zone = self.picture.zone;
-        let light = self.jobs.iter().filter(|job| job.kind == JobKind::IntoTheLight);
+        let light = self
+            .jobs
+            .iter()
+            .filter(|job| job.kind == JobKind::IntoTheLight);
         let notices = light.filter_map(|job| {
             let ready = job.due + TimeDelta::hours(ALONE_AFTER_HOURS);
             let local = self.now.with_timezone(&zone).naive_local();
@@ -220,8 +227,13 @@ impl Desk<'_> {
         if let Some(plants) = job.plants {
             return vec![plants];
         }
-        let tray = self.plan.trays.iter().find(|tray| Some(tray.id) == job.tray);
-        tray.map(|tray| standing(self.picture, tray)).unwrap_or_default()
+        let tray = self
+            .plan
+            .trays
+            .iter()
+            .find(|tray| Some(tray.id) == job.tray);
+        tray.map(|tray| standing(self.picture, tray))
+            .unwrap_or_default()
     }
 
     fn bring_in(&self, place: Option<PlaceId>) -> Option<String> {
@@ -273,9 +285,7 @@ fn standing(picture: &Picture, tray: &LivingTray<'_>) -> Vec<Plants> {
     }
 }
 
-fn hardened_today(
-    plan: &Plan<'_>,
-) -> Vec<(Option<PlaceId>, Vec<Plants>)> {
+fn hardened_today(plan: &Plan<'_>) -> Vec<(Option<PlaceId>, Vec<Plants>)> {
     let out = plan.trays.iter().filter(|tray| {
         let last = tray.state.hardened.last();
         last.is_some_and(|mark| mark.at.local.date() == plan.now.date())
@@ -376,7 +386,12 @@ mod tests {
     fn in_berlin_eight_stays_eight_in_spring() {
         // The clocks go forward on 29 March 2026 at 1:00 UTC; an evening round
         // too, at 18:00.
-        let (world, _) = busy("Europe/Berlin", 52.5, "2026-03-26 08:00", "2026-03-28 07:30");
+        let (world, _) = busy(
+            "Europe/Berlin",
+            52.5,
+            "2026-03-26 08:00",
+            "2026-03-28 07:30",
+        );
         let expected = [
             "2026-03-28 07:00",
             "2026-03-28 17:00",
@@ -389,7 +404,12 @@ mod tests {
     #[test]
     fn in_berlin_eight_stays_eight_in_autumn() {
         // Back on 25 October 2026 at 1:00 UTC; no evening round.
-        let (world, _) = busy("Europe/Berlin", 52.5, "2026-10-22 08:00", "2026-10-24 07:30");
+        let (world, _) = busy(
+            "Europe/Berlin",
+            52.5,
+            "2026-10-22 08:00",
+            "2026-10-24 07:30",
+        );
         let expected = ["2026-10-24 06:00", "2026-10-25 07:00"];
         check(&world, &device(), "2026-10-24 05:40", &expected);
     }
@@ -398,7 +418,12 @@ mod tests {
     fn on_lord_howe_the_clocks_move_by_half_an_hour() {
         // To UTC+11 on 4 October 2026 at 2:00 local of UTC+10:30; the south has
         // its evening rounds from September to November.
-        let (world, _) = busy("Australia/Lord_Howe", -31.5, "2026-10-01 08:00", "2026-10-03 07:30");
+        let (world, _) = busy(
+            "Australia/Lord_Howe",
+            -31.5,
+            "2026-10-01 08:00",
+            "2026-10-03 07:30",
+        );
         let expected = [
             "2026-10-02 21:30",
             "2026-10-03 07:30",
@@ -411,7 +436,12 @@ mod tests {
     #[test]
     fn in_apia_a_day_that_never_was_rings_once() {
         // 30 December 2011 was left out: from UTC-10 to UTC+14 (with summer time).
-        let (world, _) = busy("Pacific/Apia", -13.8, "2011-12-27 08:00", "2011-12-29 07:30");
+        let (world, _) = busy(
+            "Pacific/Apia",
+            -13.8,
+            "2011-12-27 08:00",
+            "2011-12-29 07:30",
+        );
         let found = plan(&world, &device(), "2011-12-29 17:40").wanted;
         let times: Vec<DateTime<Utc>> = found.iter().map(|notice| notice.at).collect();
         let expected = [utc("2011-12-29 18:00"), utc("2011-12-30 18:00")];
@@ -421,7 +451,12 @@ mod tests {
 
     #[test]
     fn a_round_in_quiet_hours_rings_when_they_end() {
-        let (mut world, _) = busy("Europe/Berlin", 52.5, "2026-01-10 08:00", "2026-01-11 06:30");
+        let (mut world, _) = busy(
+            "Europe/Berlin",
+            52.5,
+            "2026-01-10 08:00",
+            "2026-01-11 06:30",
+        );
         let time = |text| NaiveTime::parse_from_str(text, "%H:%M").unwrap();
         world.garden().morning = time("06:45");
         check(&world, &device(), "2026-01-11 05:40", &["2026-01-11 06:00"]);
@@ -458,11 +493,18 @@ mod tests {
 
     #[test]
     fn into_the_light_comes_alone_between_rounds_and_not_at_night() {
-        let (mut world, sowing) = busy("Europe/Berlin", 52.5, "2026-01-10 08:00", "2026-01-12 07:30");
+        let (mut world, sowing) = busy(
+            "Europe/Berlin",
+            52.5,
+            "2026-01-10 08:00",
+            "2026-01-12 07:30",
+        );
         world.count(sowing, "2026-01-12 10:00", 3);
         let alone = |world: &World, now| {
             let found = plan(world, &device(), now).wanted.into_iter();
-            found.filter(|notice| notice.key.starts_with("alone/")).collect::<Vec<_>>()
+            found
+                .filter(|notice| notice.key.starts_with("alone/"))
+                .collect::<Vec<_>>()
         };
         let found = alone(&world, "2026-01-12 09:00");
         assert_eq!(found.len(), 1);
@@ -480,21 +522,36 @@ mod tests {
 
     #[test]
     fn what_was_delivered_is_never_wanted_again() {
-        let (world, _) = busy("Europe/Berlin", 52.5, "2026-03-26 08:00", "2026-03-28 07:30");
+        let (world, _) = busy(
+            "Europe/Berlin",
+            52.5,
+            "2026-03-26 08:00",
+            "2026-03-28 07:30",
+        );
         let first = plan(&world, &device(), "2026-03-28 06:40");
         let rung = first.wanted[0].key.clone();
         let now = utc("2026-03-28 07:00");
         let again = notice_plan(&world.picture, &device(), now, &|key| key == rung);
         assert!(again.wanted.iter().all(|notice| notice.key != rung));
         // Missed, it comes now, once.
-        let missed = notice_plan(&world.picture, &device(), utc("2026-03-28 09:00"), &|_| false);
-        assert_eq!((&missed.wanted[0].key, missed.wanted[0].at), (&rung, utc("2026-03-28 09:00")));
+        let missed = notice_plan(&world.picture, &device(), utc("2026-03-28 09:00"), &|_| {
+            false
+        });
+        assert_eq!(
+            (&missed.wanted[0].key, missed.wanted[0].at),
+            (&rung, utc("2026-03-28 09:00"))
+        );
         assert_eq!(missed.wanted[0].id, first.wanted[0].id);
     }
 
     #[test]
     fn the_plan_says_when_to_ask_again() {
-        let (world, _) = busy("Europe/Berlin", 52.5, "2026-01-10 08:00", "2026-01-12 07:30");
+        let (world, _) = busy(
+            "Europe/Berlin",
+            52.5,
+            "2026-01-10 08:00",
+            "2026-01-12 07:30",
+        );
         let again = |now| plan(&world, &device(), now).plan_again;
         assert_eq!(again("2026-01-12 06:40"), utc("2026-01-12 07:00"));
         assert_eq!(again("2026-01-12 07:00"), utc("2026-01-13 07:00"));
@@ -502,22 +559,40 @@ mod tests {
 
     #[test]
     fn no_notices_where_none_are_wanted_or_the_grower_is_away() {
-        let (mut world, _) = busy("Europe/Berlin", 52.5, "2026-03-26 08:00", "2026-03-28 07:30");
+        let (mut world, _) = busy(
+            "Europe/Berlin",
+            52.5,
+            "2026-03-26 08:00",
+            "2026-03-28 07:30",
+        );
         let none = DeviceForm {
             notices: false,
             ..device()
         };
         assert!(plan(&world, &none, "2026-03-28 06:40").wanted.is_empty());
-        world.picture.garden.away.push(plumule_journal::content::Away {
-            from: day("2026-03-28"),
-            to: day("2026-04-30"),
-        });
-        assert!(plan(&world, &device(), "2026-03-28 06:40").wanted.is_empty());
+        world
+            .picture
+            .garden
+            .away
+            .push(plumule_journal::content::Away {
+                from: day("2026-03-28"),
+                to: day("2026-04-30"),
+            });
+        assert!(
+            plan(&world, &device(), "2026-03-28 06:40")
+                .wanted
+                .is_empty()
+        );
     }
 
     #[test]
     fn never_more_than_sixty_and_one_line_a_place() {
-        let (mut world, _) = busy("Europe/Berlin", 52.5, "2026-03-26 08:00", "2026-03-28 07:30");
+        let (mut world, _) = busy(
+            "Europe/Berlin",
+            52.5,
+            "2026-03-26 08:00",
+            "2026-03-28 07:30",
+        );
         let places: Vec<_> = world.picture.places.keys().copied().collect();
         for index in 0..80 {
             let tray = world.tray(Container::Cells, places[0], "2026-03-26 08:00");

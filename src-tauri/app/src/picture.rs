@@ -153,8 +153,7 @@ impl Picture {
                 wanted.extend(self.batches.get(&id).and_then(parent));
             }
         }
-        let packets: BTreeSet<PacketId> =
-            self.sowings.values().map(SowingState::packet).collect();
+        let packets: BTreeSet<PacketId> = self.sowings.values().map(SowingState::packet).collect();
         for id in packets {
             if let Some(packet) = journal.packet(id)? {
                 self.packets.insert(id, packet);
@@ -184,7 +183,10 @@ impl Picture {
 
     fn read_readings(&mut self, journal: &Journal, since: NaiveDate) -> Result<(), Error> {
         for reading in journal.readings(since)? {
-            self.readings.entry(reading.place).or_default().push(reading);
+            self.readings
+                .entry(reading.place)
+                .or_default()
+                .push(reading);
         }
         Ok(())
     }

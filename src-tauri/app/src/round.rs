@@ -47,9 +47,7 @@ pub(crate) fn round_view(picture: &Picture, now: NaiveDateTime) -> RoundView {
 
 fn place_round(plan: &Plan<'_>, place: &PlaceState, shown: &[Job]) -> Option<PlaceRound> {
     let id = place.described.place;
-    let here = |tray: &&LivingTray<'_>| {
-        tray.place.is_some_and(|place| place.described.place == id)
-    };
+    let here = |tray: &&LivingTray<'_>| tray.place.is_some_and(|place| place.described.place == id);
     let trays: Vec<&LivingTray<'_>> = plan.trays.iter().filter(here).collect();
     let of_place = shown.iter().filter(|job| job.place == Some(id));
     let jobs: Vec<JobView> = of_place

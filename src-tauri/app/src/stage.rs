@@ -12,12 +12,6 @@ use plumule_journal::subject::Plants;
 use plumule_journal::words::Step;
 use std::collections::BTreeSet;
 
-/// The stage of some plants; none if they are not in the picture.
-pub(crate) fn stage(picture: &Picture, plants: Plants, now: NaiveDateTime) -> Option<Stage> {
-    let growth = growth_of(picture, plants, now);
-    stage_with(picture, plants, growth.as_ref(), now.date())
-}
-
 /// Some plants in one line; none if they are not in the picture.
 pub(crate) fn plants_line(
     picture: &Picture,
@@ -46,7 +40,7 @@ pub(crate) fn plants_line_with(
     today: NaiveDate,
 ) -> Option<PlantsLine> {
     let state = picture.plants(plants)?;
-    let stage = stage_with(picture, plants, growth, today)?;
+    let stage = stage(picture, plants, growth, today)?;
     let (opened_by, tray) = opened(picture, plants)?;
     let (crop, variety) = picture.crop_of(plants).unwrap_or(("?", ""));
     let seeds = match plants {
@@ -76,7 +70,8 @@ pub(crate) fn plants_line_with(
     })
 }
 
-fn stage_with(
+/// The stage of some plants.
+fn stage(
     picture: &Picture,
     plants: Plants,
     growth: Option<&Growth>,

@@ -143,10 +143,7 @@ impl<'a> Record<'a> {
             (Some(min_c), Some(max_c)) => ordered(min_c, max_c),
             (Some(min_c), None) if min_c > usual.max_c => ordered(min_c, min_c + span),
             (None, Some(max_c)) if max_c < usual.min_c => ordered(max_c - span, max_c),
-            (min_c, max_c) => ordered(
-                min_c.unwrap_or(usual.min_c),
-                max_c.unwrap_or(usual.max_c),
-            ),
+            (min_c, max_c) => ordered(min_c.unwrap_or(usual.min_c), max_c.unwrap_or(usual.max_c)),
         }
     }
 
@@ -281,7 +278,11 @@ mod tests {
 
     #[test]
     fn a_reading_after_noon_is_of_its_day() {
-        check(&[("2026-03-05 12:00", low_high(7.0, 23.0))], "2026-03-05", (7.0, 23.0));
+        check(
+            &[("2026-03-05 12:00", low_high(7.0, 23.0))],
+            "2026-03-05",
+            (7.0, 23.0),
+        );
     }
 
     #[test]
@@ -314,8 +315,16 @@ mod tests {
         // At 15:00 the sine is at its top: 25 °C there makes a mean of 20 for a
         // swing of 5; at 9:00 it is at the mean.
         let now = |temperature_c| Shown::Now { temperature_c };
-        check(&[("2026-03-05 15:00", now(25.0))], "2026-03-05", (15.0, 25.0));
-        check(&[("2026-03-05 09:00", now(25.0))], "2026-03-05", (20.0, 30.0));
+        check(
+            &[("2026-03-05 15:00", now(25.0))],
+            "2026-03-05",
+            (15.0, 25.0),
+        );
+        check(
+            &[("2026-03-05 09:00", now(25.0))],
+            "2026-03-05",
+            (20.0, 30.0),
+        );
         check(&[("2026-03-05 03:00", now(2.0))], "2026-03-05", (2.0, 12.0));
         // Beside a lowest and highest it only widens them.
         let read = [
@@ -338,7 +347,11 @@ mod tests {
 
     #[test]
     fn a_known_half_moves_the_usual_one_along() {
-        check(&[("2026-03-05 09:00", low_high(1.0, 4.0))], "2026-03-04", (-6.0, 4.0));
+        check(
+            &[("2026-03-05 09:00", low_high(1.0, 4.0))],
+            "2026-03-04",
+            (-6.0, 4.0),
+        );
     }
 
     #[test]
@@ -357,11 +370,26 @@ mod tests {
     fn the_heat_is_off_from_to() {
         let mut world = World::new();
         let place = world.place(PlaceKind::HeatedPropagator, 20.0, 24.0);
-        world.heat_off(place, "2026-03-05 06:00", Some("2026-03-05 12:00"), (5.0, 9.0));
+        world.heat_off(
+            place,
+            "2026-03-05 06:00",
+            Some("2026-03-05 12:00"),
+            (5.0, 9.0),
+        );
         let temperatures = Temperatures::of(&world.picture);
-        assert!(temperatures.heat_off(place, at("2026-03-05 05:59")).is_none());
-        let off = temperatures.heat_off(place, at("2026-03-05 06:00")).unwrap();
+        assert!(
+            temperatures
+                .heat_off(place, at("2026-03-05 05:59"))
+                .is_none()
+        );
+        let off = temperatures
+            .heat_off(place, at("2026-03-05 06:00"))
+            .unwrap();
         assert_eq!((off.min_c, off.max_c), (5.0, 9.0));
-        assert!(temperatures.heat_off(place, at("2026-03-05 12:00")).is_none());
+        assert!(
+            temperatures
+                .heat_off(place, at("2026-03-05 12:00"))
+                .is_none()
+        );
     }
 }

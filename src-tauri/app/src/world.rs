@@ -190,13 +190,23 @@ impl World {
 
     fn occupy(&mut self, tray: TrayId, plants: Plants, cells: u16) {
         let occupants = &mut self.tray_state(tray).occupants;
-        let taken = occupants.iter().map(|held| held.cells.len() as u16).sum::<u16>();
+        let taken = occupants
+            .iter()
+            .map(|held| held.cells.len() as u16)
+            .sum::<u16>();
         let cells = (taken..taken + cells).collect();
         occupants.push(Occupant { plants, cells });
     }
 
     /// Fresh seed of a crop, into as many cells.
-    pub(crate) fn sow(&mut self, crop: &str, seeds: u32, tray: TrayId, cells: u16, when: &str) -> SowingId {
+    pub(crate) fn sow(
+        &mut self,
+        crop: &str,
+        seeds: u32,
+        tray: TrayId,
+        cells: u16,
+        when: &str,
+    ) -> SowingId {
         let (packet, sowing) = (PacketId(self.id()), SowingId(self.id()));
         let opened_by = self.mark(when);
         let described = PacketDescribed {
@@ -224,7 +234,13 @@ impl World {
             },
         );
         self.occupy(tray, Plants::Sowing(sowing), cells);
-        let held = self.tray_state(tray).occupants.last().unwrap().cells.clone();
+        let held = self
+            .tray_state(tray)
+            .occupants
+            .last()
+            .unwrap()
+            .cells
+            .clone();
         let sown = Sown {
             sowing,
             packet,
@@ -277,7 +293,13 @@ impl World {
     }
 
     /// All of a sowing goes on.
-    pub(crate) fn go_on(&mut self, sowing: SowingId, step: Step, tray: TrayId, when: &str) -> BatchId {
+    pub(crate) fn go_on(
+        &mut self,
+        sowing: SowingId,
+        step: Step,
+        tray: TrayId,
+        when: &str,
+    ) -> BatchId {
         let batch = BatchId(self.id());
         let mark = self.mark(when);
         let plants = &mut self.picture.sowings.get_mut(&sowing).unwrap().plants;
@@ -289,7 +311,13 @@ impl World {
             step,
         };
         self.occupy(tray, Plants::Batch(batch), number as u16);
-        let cells = self.tray_state(tray).occupants.last().unwrap().cells.clone();
+        let cells = self
+            .tray_state(tray)
+            .occupants
+            .last()
+            .unwrap()
+            .cells
+            .clone();
         let part = Part {
             batch,
             tray,
@@ -305,7 +333,13 @@ impl World {
         self.batch(batch, parent, tray, number, mark)
     }
 
-    pub(crate) fn start(&mut self, origin: Origin, number: u32, tray: TrayId, when: &str) -> BatchId {
+    pub(crate) fn start(
+        &mut self,
+        origin: Origin,
+        number: u32,
+        tray: TrayId,
+        when: &str,
+    ) -> BatchId {
         let batch = BatchId(self.id());
         let mark = self.mark(when);
         self.occupy(tray, Plants::Batch(batch), number as u16);
@@ -317,8 +351,21 @@ impl World {
         self.batch(batch, parent, tray, number, mark)
     }
 
-    fn batch(&mut self, batch: BatchId, parent: Parent, tray: TrayId, number: u32, opened_by: Mark) -> BatchId {
-        let cells = self.tray_state(tray).occupants.last().unwrap().cells.clone();
+    fn batch(
+        &mut self,
+        batch: BatchId,
+        parent: Parent,
+        tray: TrayId,
+        number: u32,
+        opened_by: Mark,
+    ) -> BatchId {
+        let cells = self
+            .tray_state(tray)
+            .occupants
+            .last()
+            .unwrap()
+            .cells
+            .clone();
         let numbers = Numbers {
             up: number,
             there: number,

@@ -187,7 +187,10 @@ impl Walk<'_> {
             || self.bed.moved_on(day)
             || self.temperatures.heat_off_on(place, day)
             || self.bed.fridges.contains(&place)
-            || self.dry.iter().any(|(from, to)| from.date() <= day && day <= to.date());
+            || self
+                .dry
+                .iter()
+                .any(|(from, to)| from.date() <= day && day <= to.date());
         if odd {
             return None;
         }

@@ -8,7 +8,7 @@ mod tests;
 mod view;
 
 pub(crate) use packet::outlook_of;
-pub(crate) use place::{PlaceGrowth, growth_in};
+pub(crate) use place::growth_in;
 
 use crate::picture::Picture;
 use crate::temperature::Temperatures;
@@ -89,7 +89,14 @@ pub(crate) fn growth_at(
         seeds,
         outlook: worth.outlook,
         time_factor,
-        due: due(crop, &course, seeds, worth.outlook, time_factor, began.date()),
+        due: due(
+            crop,
+            &course,
+            seeds,
+            worth.outlook,
+            time_factor,
+            began.date(),
+        ),
         course,
         cold_weeks,
         up,

@@ -42,7 +42,9 @@ fn age_years(packet: &PacketState, crop: &Crop, on: NaiveDate) -> f64 {
     let harvested = described
         .harvested_year
         .and_then(|year| from_day(year, HARVESTED));
-    let packed = described.packed_year.and_then(|year| from_day(year, PACKED));
+    let packed = described
+        .packed_year
+        .and_then(|year| from_day(year, PACKED));
     let years_since = |day: NaiveDate| (on - day).num_days() as f64 / YEAR_DAYS;
     let age = match (packed.or(harvested), described.sow_by) {
         (Some(began), _) => years_since(began),

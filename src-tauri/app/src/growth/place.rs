@@ -58,7 +58,14 @@ pub(crate) fn growth_in(
     };
     let time_factor =
         old_seed_time_factor(worth.germination, worth.packed_germination).unwrap_or(known);
-    let due = due(crop, &course, seeds.max(1), worth.outlook, time_factor, today);
+    let due = due(
+        crop,
+        &course,
+        seeds.max(1),
+        worth.outlook,
+        time_factor,
+        today,
+    );
     Some(PlaceGrowth {
         none_comes_up: due.d50.is_none(),
         say: say(crop, due, course.mean_to_come_c, today),

@@ -47,7 +47,10 @@ impl Scene {
 fn half_are_up_on_the_day_of_the_table() {
     let scene = scene("2026-03-02 00:00");
     // The eighth day: 2 March is the first.
-    assert_eq!(scene.growth("2026-03-03 12:00").due.d50, Some(day("2026-03-09")));
+    assert_eq!(
+        scene.growth("2026-03-03 12:00").due.d50,
+        Some(day("2026-03-09"))
+    );
 }
 
 #[test]
@@ -61,7 +64,9 @@ fn progress_counts_from_the_hour_of_sowing() {
 #[test]
 fn progress_follows_the_tray() {
     let mut scene = scene("2026-03-02 00:00");
-    scene.world.move_to(scene.tray, scene.cool, "2026-03-03 06:00");
+    scene
+        .world
+        .move_to(scene.tray, scene.cool, "2026-03-03 06:00");
     // A day and 6 hours at 20 °C, 18 hours and a day at 15 °C.
     scene.check("2026-03-05 00:00", 1.25 / 8.0 + 1.75 / 14.0);
 }
@@ -69,16 +74,28 @@ fn progress_follows_the_tray() {
 #[test]
 fn a_dry_tray_stands_still_for_a_day_at_most() {
     let mut scene = scene("2026-03-02 00:00");
-    scene.world.feel(scene.tray, "2026-03-03 12:00", Feel::Dry, None);
+    scene
+        .world
+        .feel(scene.tray, "2026-03-03 12:00", Feel::Dry, None);
     scene.check("2026-03-06 00:00", 3.0 / 8.0);
-    scene.world.feel(scene.tray, "2026-03-03 18:00", Feel::Dry, Some(Watering::Below));
+    scene.world.feel(
+        scene.tray,
+        "2026-03-03 18:00",
+        Feel::Dry,
+        Some(Watering::Below),
+    );
     scene.check("2026-03-06 00:00", 3.75 / 8.0);
 }
 
 #[test]
 fn a_stretch_without_heat_runs_at_what_was_given() {
     let mut scene = scene("2026-03-02 00:00");
-    scene.world.heat_off(scene.warm, "2026-03-03 00:00", Some("2026-03-03 12:00"), (15.0, 15.0));
+    scene.world.heat_off(
+        scene.warm,
+        "2026-03-03 00:00",
+        Some("2026-03-03 12:00"),
+        (15.0, 15.0),
+    );
     scene.check("2026-03-04 00:00", 1.5 / 8.0 + 0.5 / 14.0);
 }
 

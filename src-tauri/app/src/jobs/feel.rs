@@ -71,7 +71,10 @@ pub(super) fn job(plan: &Plan<'_>, tray: &LivingTray<'_>) -> Option<Job> {
         .with("days", Arg::Number(passed.max(0) as f64))
         .with("interval", Arg::Number((days * 10.0).round() / 10.0))
         .with("temperature", Arg::Celsius(mean_c.round()))
-        .with("lift", Arg::Number(f64::from(u8::from(surface_sown(plan, tray)))));
+        .with(
+            "lift",
+            Arg::Number(f64::from(u8::from(surface_sown(plan, tray)))),
+        );
     if let Some(feel) = felt.and_then(|felt| felt.feel) {
         why = why.with("felt", words::word("feel", feel.as_str()));
     }

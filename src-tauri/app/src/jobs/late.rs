@@ -24,7 +24,10 @@ pub(super) fn job(plan: &Plan<'_>, sowing: &SowingState) -> Option<Job> {
         return None;
     }
     let (late, why) = if growth.due.d50.is_none() {
-        (growth.sown + Days::new(HOPELESS_AFTER_DAYS), hopeless(growth)?)
+        (
+            growth.sown + Days::new(HOPELESS_AFTER_DAYS),
+            hopeless(growth)?,
+        )
     } else {
         let late = growth.due.d90?.succ_opt()?;
         if !growth.fewer_than_expected() {
@@ -34,7 +37,10 @@ pub(super) fn job(plan: &Plan<'_>, sowing: &SowingState) -> Option<Job> {
     };
     let counted = sowing.counts.last().map(|count| &count.at);
     let dug = sowing.dug.last().map(|dug| &dug.at);
-    let last = counted.into_iter().chain(dug).max_by_key(|mark| mark.at.instant());
+    let last = counted
+        .into_iter()
+        .chain(dug)
+        .max_by_key(|mark| mark.at.instant());
     let day = match last {
         Some(mark) => late.max(mark.at.local.date() + Days::new(AGAIN_DAYS)),
         None => late,

@@ -27,10 +27,7 @@ pub(super) fn true_leaves(plan: &Plan<'_>, tray: &LivingTray<'_>, up: NaiveDate)
             .rev()
             .find(|stay| stay.since.at.local.date() <= day)
             .or(tray.state.stays.first());
-        let range = stay.and_then(|stay| {
-            plan.temperatures
-                .day(stay.place, day, plan.now.date())
-        });
+        let range = stay.and_then(|stay| plan.temperatures.day(stay.place, day, plan.now.date()));
         sum += range.map_or(0.0, |range| {
             (range.min_c.midpoint(range.max_c) - BASE_C).max(0.0)
         });

@@ -10,11 +10,7 @@ use plumule_journal::state::SowingState;
 use plumule_journal::subject::{Plants, Subject};
 use plumule_journal::words::{Light, PlaceKind};
 
-pub(super) fn job(
-    plan: &Plan<'_>,
-    tray: &LivingTray<'_>,
-    sowing: &SowingState,
-) -> Option<Job> {
+pub(super) fn job(plan: &Plan<'_>, tray: &LivingTray<'_>, sowing: &SowingState) -> Option<Job> {
     let id = sowing.sown.sowing;
     let growth = plan.growth(id)?;
     let first = growth.due.first?;

@@ -214,7 +214,8 @@ impl<'a> Plan<'a> {
 pub(crate) fn jobs(picture: &Picture, now: NaiveDateTime) -> Vec<Job> {
     let plan = Plan::of(picture, now);
     let all = plan.all().into_iter();
-    all.filter(|job| nagging::shown(picture, job, now)).collect()
+    all.filter(|job| nagging::shown(picture, job, now))
+        .collect()
 }
 
 /// The jobs that are due, those also that rest because they were not answered:

@@ -12,11 +12,7 @@ use plumule_journal::state::SowingState;
 use plumule_journal::subject::{Plants, Subject};
 use plumule_journal::words::Container;
 
-pub(super) fn job(
-    plan: &Plan<'_>,
-    tray: &LivingTray<'_>,
-    sowing: &SowingState,
-) -> Option<Job> {
+pub(super) fn job(plan: &Plan<'_>, tray: &LivingTray<'_>, sowing: &SowingState) -> Option<Job> {
     let id = sowing.sown.sowing;
     let there = sowing.plants.numbers.there;
     if there == 0 || !sowing.plants.went_on.is_empty() {
@@ -29,7 +25,11 @@ pub(super) fn job(
         Container::DampPaper | Container::Bag => {
             let why = plan.named(Say::new("why-sow-on"), Plants::Sowing(id));
             let due = rounds::next_round(plan.picture, seen.at.local);
-            Some(opened(due).for_today(true).because(why.with("there", number)))
+            Some(
+                opened(due)
+                    .for_today(true)
+                    .because(why.with("there", number)),
+            )
         }
         Container::Cells | Container::Pots => None,
         Container::Pot if there < 2 && sowing.sown.seeds != Seeds::Pinch => None,

@@ -23,7 +23,10 @@ pub(super) fn jobs(plan: &Plan<'_>) -> Vec<Job> {
             let due = rounds::morning(plan.picture, day.checked_add_days(Days::new(HOLDS_DAYS))?);
             let why = Say::new("why-read")
                 .with("place", Arg::Text(place.described.name.clone()))
-                .with("days", Arg::Number((plan.now.date() - day).num_days() as f64))
+                .with(
+                    "days",
+                    Arg::Number((plan.now.date() - day).num_days() as f64),
+                )
                 .with("trays", Arg::Number(trays as f64));
             let mut job = Job::new(
                 JobKind::ReadTheThermometer,

@@ -78,7 +78,11 @@ pub(super) fn weeks(weeks: f64) -> TimeDelta {
 /// When plants began in their tray: sown or set.
 pub(super) fn began<'a>(plan: &Plan<'a>, plants: Plants) -> Option<&'a Mark> {
     match plants {
-        Plants::Sowing(id) => plan.picture.sowings.get(&id).map(|sowing| &sowing.opened_by),
+        Plants::Sowing(id) => plan
+            .picture
+            .sowings
+            .get(&id)
+            .map(|sowing| &sowing.opened_by),
         Plants::Batch(id) => plan.picture.batches.get(&id).map(|batch| &batch.opened_by),
     }
 }

@@ -65,7 +65,9 @@ mod feel {
     #[test]
     fn an_answer_makes_it_wait() {
         let mut scene = scene();
-        scene.world.feel(scene.tray, "2026-03-04 08:40", Feel::Moist, None);
+        scene
+            .world
+            .feel(scene.tray, "2026-03-04 08:40", Feel::Moist, None);
         scene.hides(KIND, "2026-03-05 08:00");
         // Counted from the round at 8, not from 8:40.
         scene.shows(KIND, "2026-03-06 08:00", "why-feel");
@@ -83,9 +85,13 @@ mod feel {
     fn dry_and_not_watered_comes_with_the_next_round() {
         let mut scene = scene();
         let water = Some(Watering::Below);
-        scene.world.feel(scene.tray, "2026-03-04 08:10", Feel::Dry, None);
+        scene
+            .world
+            .feel(scene.tray, "2026-03-04 08:10", Feel::Dry, None);
         scene.shows(KIND, "2026-03-04 18:00", "why-feel-dry");
-        scene.world.feel(scene.tray, "2026-03-04 08:20", Feel::Dry, water);
+        scene
+            .world
+            .feel(scene.tray, "2026-03-04 08:20", Feel::Dry, water);
         scene.hides(KIND, "2026-03-04 18:00");
     }
 
@@ -94,13 +100,19 @@ mod feel {
         let mut scene = scene();
         let water = Some(Watering::Rose);
         // 0.7 · 0.7 is held to a half: 2 days · 0.5.
-        scene.world.feel(scene.tray, "2026-03-04 08:00", Feel::Dry, water);
-        scene.world.feel(scene.tray, "2026-03-05 08:00", Feel::Dry, water);
+        scene
+            .world
+            .feel(scene.tray, "2026-03-04 08:00", Feel::Dry, water);
+        scene
+            .world
+            .feel(scene.tray, "2026-03-05 08:00", Feel::Dry, water);
         scene.shows(KIND, "2026-03-06 08:00", "why-feel");
         // Wet, wet: 1.69 · 2 days.
         let mut wet = super::scene();
-        wet.world.feel(wet.tray, "2026-03-04 08:00", Feel::Wet, None);
-        wet.world.feel(wet.tray, "2026-03-05 08:00", Feel::Wet, None);
+        wet.world
+            .feel(wet.tray, "2026-03-04 08:00", Feel::Wet, None);
+        wet.world
+            .feel(wet.tray, "2026-03-05 08:00", Feel::Wet, None);
         wet.hides(KIND, "2026-03-08 08:00");
         wet.shows(KIND, "2026-03-08 18:00", "why-feel");
     }
@@ -109,13 +121,17 @@ mod feel {
     fn daily_under_glass_from_march_once_something_is_up() {
         let mut scene = scene();
         scene.world.describe(scene.place).kind = PlaceKind::Greenhouse;
-        scene.world.feel(scene.tray, "2026-03-12 08:00", Feel::Moist, None);
+        scene
+            .world
+            .feel(scene.tray, "2026-03-12 08:00", Feel::Moist, None);
         scene.hides(KIND, "2026-03-13 08:00");
         scene.world.count(scene.sowing, "2026-03-12 08:00", 3);
         scene.shows(KIND, "2026-03-13 08:00", "why-feel-daily");
         // In the south March is autumn's September: still the bright half; June is not.
         scene.world.garden().latitude = Some(-40.0);
-        scene.world.feel(scene.tray, "2026-06-12 08:00", Feel::Moist, None);
+        scene
+            .world
+            .feel(scene.tray, "2026-06-12 08:00", Feel::Moist, None);
         scene.hides(KIND, "2026-06-13 08:00");
     }
 
@@ -149,7 +165,9 @@ mod read {
     fn three_days_after_the_last_reading_and_only_where_there_was_one() {
         let mut scene = scene();
         scene.hides(KIND, "2026-03-09 08:00");
-        let now = Shown::Now { temperature_c: 18.0 };
+        let now = Shown::Now {
+            temperature_c: 18.0,
+        };
         scene.world.read(scene.place, "2026-03-02 08:00", now);
         scene.hides(KIND, "2026-03-04 08:00");
         scene.shows(KIND, "2026-03-05 08:00", "why-read");
@@ -172,7 +190,11 @@ mod look {
         assert!(at("2026-03-05 08:00") < first && first < at("2026-03-12 08:00"));
         let before = first - chrono::TimeDelta::minutes(1);
         scene.hides(KIND, &before.format("%Y-%m-%d %H:%M").to_string());
-        scene.shows(KIND, &first.format("%Y-%m-%d %H:%M").to_string(), "why-look");
+        scene.shows(
+            KIND,
+            &first.format("%Y-%m-%d %H:%M").to_string(),
+            "why-look",
+        );
         assert!(until > first);
     }
 
@@ -219,7 +241,9 @@ mod light {
     fn a_mixed_tray_is_told_apart() {
         let mut scene = scene();
         scene.world.describe(scene.place).kind = PlaceKind::HeatedPropagator;
-        scene.world.sow("pepper", 6, scene.tray, 6, "2026-03-02 08:00");
+        scene
+            .world
+            .sow("pepper", 6, scene.tray, 6, "2026-03-02 08:00");
         scene.world.count(scene.sowing, "2026-03-10 09:00", 3);
         scene.shows(KIND, "2026-03-10 10:00", "why-light-mixed");
         let job = scene.world.shown(KIND, "2026-03-10 10:00").unwrap();
@@ -260,7 +284,9 @@ mod late {
     #[test]
     fn past_the_ninety_percent_day_with_fewer_than_expected() {
         let mut scene = scene();
-        let look = scene.world.job(JobKind::LookForSeedlings, "2026-03-03 08:00");
+        let look = scene
+            .world
+            .job(JobKind::LookForSeedlings, "2026-03-03 08:00");
         let late = look.unwrap().until.unwrap().date();
         let eve = late.pred_opt().unwrap().format("%F 20:00").to_string();
         let morning = late.format("%F 08:00").to_string();
@@ -334,8 +360,12 @@ mod prick {
         scene.world.count(scene.sowing, "2026-03-12 08:00", 10);
         scene.hides(KIND, "2026-03-21 08:00");
         scene.shows(KIND, "2026-03-22 08:00", "why-prick-out");
-        let tray = scene.world.tray(Container::Cells, scene.place, "2026-03-22 09:00");
-        scene.world.go_on(scene.sowing, Step::PrickedOut, tray, "2026-03-22 09:00");
+        let tray = scene
+            .world
+            .tray(Container::Cells, scene.place, "2026-03-22 09:00");
+        scene
+            .world
+            .go_on(scene.sowing, Step::PrickedOut, tray, "2026-03-22 09:00");
         scene.hides(KIND, "2026-03-23 08:00");
     }
 
@@ -382,8 +412,12 @@ mod pot {
     fn pricked_out_plants_once_and_not_twice() {
         let mut scene = scene_of("tomato", Container::OpenTray, 1);
         scene.world.count(scene.sowing, "2026-03-12 08:00", 10);
-        let tray = scene.world.tray(Container::Cells, scene.place, "2026-03-22 08:00");
-        let batch = scene.world.go_on(scene.sowing, Step::PrickedOut, tray, "2026-03-22 08:00");
+        let tray = scene
+            .world
+            .tray(Container::Cells, scene.place, "2026-03-22 08:00");
+        let batch = scene
+            .world
+            .go_on(scene.sowing, Step::PrickedOut, tray, "2026-03-22 08:00");
         scene.hides(KIND, "2026-04-11 08:00");
         scene.shows(KIND, "2026-04-12 08:00", "why-pot-on");
         let state = scene.world.picture.batches.get_mut(&batch).unwrap();
@@ -409,7 +443,9 @@ mod pot {
             let place = world.place(kind, 18.0, 18.0);
             let tray = world.tray(Container::Cells, place, "2026-03-02 08:00");
             world.start(origin, 6, tray, "2026-03-02 08:00");
-            world.job(KIND, "2026-03-02 09:00").map(|job| job.due.date())
+            world
+                .job(KIND, "2026-03-02 09:00")
+                .map(|job| job.due.date())
         };
         assert_eq!(began(Origin::Cuttings), Some(day("2026-03-30")));
         assert_eq!(began(Origin::Plugs), Some(day("2026-03-03")));
@@ -422,8 +458,12 @@ mod pot {
 fn potted() -> Scene {
     let mut scene = scene();
     scene.world.count(scene.sowing, "2026-03-12 08:00", 10);
-    let tray = scene.world.tray(Container::Pots, scene.place, "2026-04-05 08:00");
-    scene.world.go_on(scene.sowing, Step::PottedOn, tray, "2026-04-05 08:00");
+    let tray = scene
+        .world
+        .tray(Container::Pots, scene.place, "2026-04-05 08:00");
+    scene
+        .world
+        .go_on(scene.sowing, Step::PottedOn, tray, "2026-04-05 08:00");
     scene.tray = tray;
     scene
 }
@@ -431,7 +471,8 @@ fn potted() -> Scene {
 impl Scene {
     fn harden_daily(&mut self, from: u32, to: u32) {
         for day in from..=to {
-            self.world.harden(self.tray, &format!("2026-05-{day:02} 09:00"));
+            self.world
+                .harden(self.tray, &format!("2026-05-{day:02} 09:00"));
         }
     }
 }
@@ -548,7 +589,9 @@ fn a_pinch_counts_as_thirty() {
     let mut scene = scene();
     let sowing = scene.world.picture.sowings.get_mut(&scene.sowing).unwrap();
     sowing.sown.seeds = plumule_journal::content::Seeds::Pinch;
-    let job = scene.world.job(JobKind::LookForSeedlings, "2026-03-03 08:00");
+    let job = scene
+        .world
+        .job(JobKind::LookForSeedlings, "2026-03-03 08:00");
     let seeds = Arg::Number(f64::from(PINCH_SEEDS));
     assert_eq!(job.unwrap().why.args["seeds"], seeds);
 }

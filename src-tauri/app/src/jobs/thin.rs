@@ -10,11 +10,7 @@ use plumule_journal::content::Leaving;
 use plumule_journal::state::SowingState;
 use plumule_journal::subject::{Plants, Subject};
 
-pub(super) fn job(
-    plan: &Plan<'_>,
-    tray: &LivingTray<'_>,
-    sowing: &SowingState,
-) -> Option<Job> {
+pub(super) fn job(plan: &Plan<'_>, tray: &LivingTray<'_>, sowing: &SowingState) -> Option<Job> {
     let there = sowing.plants.numbers.there;
     let cells = u32::try_from(sowing.sown.cells.len()).ok()?;
     let thinned = sowing

@@ -2,9 +2,7 @@
 
 use crate::picture::Picture;
 use plumule_journal::id::TrayId;
-use plumule_journal::state::{
-    BatchState, Mark, PlaceState, PlantsState, SowingState, TrayState,
-};
+use plumule_journal::state::{BatchState, Mark, PlaceState, PlantsState, SowingState, TrayState};
 use plumule_journal::subject::Plants;
 use plumule_journal::words::{Container, PlaceKind};
 use std::collections::BTreeSet;
@@ -32,8 +30,7 @@ impl<'a> LivingTray<'a> {
             return None;
         }
         let lives = |plants: &PlantsState| plants.ended.is_none();
-        let occupants: BTreeSet<Plants> =
-            state.occupants.iter().map(|held| held.plants).collect();
+        let occupants: BTreeSet<Plants> = state.occupants.iter().map(|held| held.plants).collect();
         let sowings: Vec<&SowingState> = occupants
             .iter()
             .filter_map(|plants| match plants {
@@ -134,9 +131,7 @@ pub(super) fn first_up(sowing: &SowingState) -> Option<&Mark> {
 pub(super) fn half_up(sowing: &SowingState) -> Option<&Mark> {
     let half = sowing.plants.numbers.up.div_ceil(2).max(1);
     let counted = sowing.counts.iter().find(|count| count.ever_up >= half);
-    counted
-        .map(|count| &count.at)
-        .or_else(|| first_up(sowing))
+    counted.map(|count| &count.at).or_else(|| first_up(sowing))
 }
 
 /// The later of two.
