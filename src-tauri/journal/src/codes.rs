@@ -1,4 +1,5 @@
-//! Every code there is, so that others can test that each has words.
+//! Every code there is, so that others can test that each has words. Above a
+//! code stand the arguments that come with it.
 
 /// Refused at the door: `refused-<code>`.
 pub const REFUSALS: &[&str] = &[
@@ -6,21 +7,33 @@ pub const REFUSALS: &[&str] = &[
     "nothing_to_undo",
     "amendment_by_hand",
     "entry_too_large",
+    // temperature, lowest, highest (°C)
     "reading_out_of_range",
+    // lowest, highest (°C)
     "min_above_max",
+    // day: when it began
     "before_the_sowing",
+    // day
     "in_the_future",
+    // zone
     "zone_unknown",
     "name_empty",
+    // most: characters
     "name_too_long",
     "text_empty",
+    // most: characters
     "text_too_long",
     "tray_without_cells",
+    // most: cells
     "tray_too_large",
+    // code
     "tray_would_lose_cells",
     "cells_none",
+    // code, cells: how many the tray has
     "cells_outside",
+    // code, cells: how many are taken
     "cells_taken",
+    // code
     "code_taken",
     "place_unknown",
     "packet_unknown",
@@ -30,20 +43,30 @@ pub const REFUSALS: &[&str] = &[
     "entry_unknown",
     "entry_not_understood",
     "id_taken",
+    // name
     "place_retired",
+    // code
     "tray_emptied",
+    // code
     "tray_occupied",
     "already_ended",
+    // up
     "something_came_up",
     "number_zero",
+    // most
     "number_too_large",
     "parts_none",
+    // there
     "more_than_there",
+    // seeds: how many are not up
     "more_than_seeds",
+    // most: degrees north or south
     "latitude_out_of_range",
     "month_day_unknown",
     "germination_out_of_range",
+    // first, last
     "year_out_of_range",
+    // most: mm
     "depth_out_of_range",
     "photo_malformed",
     "felt_nothing",
@@ -55,12 +78,19 @@ pub const REFUSALS: &[&str] = &[
 
 /// Asked first: `asks-<code>`.
 pub const QUESTIONS: &[&str] = &[
+    // up, seeds
     "above_the_seeds",
+    // up, before
     "above_the_batch",
+    // day, days
     "far_back",
+    // lost, there
     "count_falls",
+    // place, temperature, before (°C)
     "reading_differs",
+    // entries: how many go with it
     "others_build_on_it",
+    // day: when it ended
     "after_the_end",
 ];
 

@@ -1,5 +1,5 @@
-//! The one door for writing: check, append, fold, commit, and say what was
-//! touched.
+//! The one door for writing: check, append, fold, and say what was touched,
+//! for the caller to commit.
 
 use crate::check::settle::{Before, How, settle};
 use crate::check::{self, Check, refuse};
@@ -11,13 +11,13 @@ use crate::stamp::{Happened, Stamp};
 use crate::store::{add, project, read};
 use crate::subject::Subject;
 use crate::wish::Answer;
-use rusqlite::Transaction;
+use rusqlite::Connection;
 use std::collections::BTreeSet;
 
-/// An act being written, within a transaction that is committed at its end or
-/// never.
+/// An act being written, within a transaction that its caller commits if it
+/// was written, or never.
 pub(crate) struct Door<'c> {
-    tx: Transaction<'c>,
+    db: &'c Connection,
     stamp: &'c Stamp,
     device: DeviceId,
     hand: &'c str,
@@ -31,16 +31,16 @@ pub(crate) struct Door<'c> {
 
 impl<'c> Door<'c> {
     pub fn open(
-        tx: Transaction<'c>,
+        db: &'c Connection,
         stamp: &'c Stamp,
         device: DeviceId,
         hand: &'c str,
     ) -> Result<Self, Error> {
         check::name_of_hand(hand)?;
-        let seq = add::last_seq(&tx, device)?;
-        let lamport = add::highest_lamport(&tx)?;
+        let seq = add::last_seq(db, device)?;
+        let lamport = add::highest_lamport(db)?;
         Ok(Self {
-            tx,
+            db,
             stamp,
             device,
             hand,
@@ -53,8 +53,8 @@ impl<'c> Door<'c> {
         })
     }
 
-    pub fn db(&self) -> &rusqlite::Connection {
-        &self.tx
+    pub fn db(&self) -> &Connection {
+        self.db
     }
 
     pub fn ask(&mut self, question: Question) {
@@ -78,7 +78,7 @@ impl<'c> Door<'c> {
 
     fn check<'a>(&'a mut self, happened: &'a Happened, correcting: bool) -> Check<'a> {
         Check {
-            db: &self.tx,
+            db: self.db,
             stamp: self.stamp,
             happened,
             correcting,
@@ -109,33 +109,31 @@ impl<'c> Door<'c> {
             return refuse("entry_too_large");
         }
         let entry = read::parse(&line)?;
-        let Some(nr) = add::entry(&self.tx, &entry)? else {
+        let Some(nr) = add::entry(self.db, &entry)? else {
             return Err(Error::Damaged("a new line was there already".to_owned()));
         };
-        let touched = project::entry(&self.tx, nr, &entry)?;
+        let touched = project::entry(self.db, nr, &entry)?;
         for subject in touched.keys() {
             if !self.before.contains_key(subject) {
-                let state = read::state(&self.tx, *subject)?;
+                let state = read::state(self.db, *subject)?;
                 self.before.insert(*subject, state);
             }
         }
-        project::refold_all(&self.tx, &touched)?;
+        project::refold_all(self.db, &touched)?;
         self.touched.extend(touched.into_keys());
         Ok(())
     }
 
-    /// Commits, unless it does not add up, or asks something that was not yet
+    /// Written, unless it does not add up, or asks something that was not yet
     /// answered.
     pub fn close(mut self, how: How, confirmed: bool) -> Result<Answer, Error> {
-        settle(&self.tx, &self.before, how, &mut self.questions)?;
+        settle(self.db, &self.before, how, &mut self.questions)?;
         if !confirmed && !self.questions.is_empty() {
-            self.tx.rollback()?;
             return Ok(Answer::AsksFirst(self.questions));
         }
         let Some(act) = self.act else {
             return refuse("nothing_to_write");
         };
-        self.tx.commit()?;
         Ok(Answer::Written {
             act,
             touched: self.touched,

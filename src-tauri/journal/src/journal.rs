@@ -33,6 +33,26 @@ fn begin(db: &mut Connection) -> Result<Transaction<'_>, Error> {
     Ok(db.transaction_with_behavior(TransactionBehavior::Immediate)?)
 }
 
+/// One act through the door.
+fn through(db: &Connection, device: DeviceId, stamp: &Stamp, wish: Wish) -> Result<Answer, Error> {
+    let happened = wish.happened.unwrap_or_else(|| stamp.happened());
+    let mut door = Door::open(db, stamp, device, &wish.hand)?;
+    door.check_happened(&happened)?;
+    for content in &wish.contents {
+        door.check_content(&happened, content, false)?;
+        door.append(&happened, content)?;
+    }
+    door.close(check::settle::How::Written, wish.confirmed)
+}
+
+/// Commits what was written; what asks first is dropped.
+fn settled(tx: Transaction<'_>, answer: Answer) -> Result<Answer, Error> {
+    if matches!(answer, Answer::Written { .. }) {
+        tx.commit()?;
+    }
+    Ok(answer)
+}
+
 macro_rules! one {
     ($(#[$doc:meta])* $name:ident, $id:ident, $variant:ident, $state:ident) => {
         $(#[$doc])*
@@ -79,14 +99,34 @@ impl Journal {
     /// [`Error::Refused`] with a code, or if the database fails; nothing was
     /// written then, nor when it asks first.
     pub fn write(&mut self, stamp: &Stamp, wish: Wish) -> Result<Answer, Error> {
-        let happened = wish.happened.unwrap_or_else(|| stamp.happened());
-        let mut door = Door::open(begin(&mut self.db)?, stamp, self.id, &wish.hand)?;
-        door.check_happened(&happened)?;
-        for content in &wish.contents {
-            door.check_content(&happened, content, false)?;
-            door.append(&happened, content)?;
+        let tx = begin(&mut self.db)?;
+        let answer = through(&tx, self.id, stamp, wish)?;
+        settled(tx, answer)
+    }
+
+    /// Several acts, each as by [`Journal::write`] and one after the other,
+    /// but on disk together: all of them or none. Answers for the last, or
+    /// with what the first to do so asks.
+    ///
+    /// # Errors
+    /// As [`Journal::write`].
+    pub fn write_all(
+        &mut self,
+        acts: impl IntoIterator<Item = (Stamp, Wish)>,
+    ) -> Result<Answer, Error> {
+        let tx = begin(&mut self.db)?;
+        let mut last = None;
+        for (stamp, wish) in acts {
+            let answer = through(&tx, self.id, &stamp, wish)?;
+            if matches!(answer, Answer::AsksFirst(_)) {
+                return Ok(answer);
+            }
+            last = Some(answer);
         }
-        door.close(check::settle::How::Written, wish.confirmed)
+        match last {
+            Some(answer) => settled(tx, answer),
+            None => check::refuse("nothing_to_write"),
+        }
     }
 
     /// Undoes an act as a new act, which can itself be undone: entries it
@@ -102,8 +142,10 @@ impl Journal {
         hand: &str,
         confirmed: bool,
     ) -> Result<Answer, Error> {
-        let door = Door::open(begin(&mut self.db)?, stamp, self.id, hand)?;
-        amend::undo(door, stamp, act, confirmed)
+        let tx = begin(&mut self.db)?;
+        let door = Door::open(&tx, stamp, self.id, hand)?;
+        let answer = amend::undo(door, stamp, act, confirmed)?;
+        settled(tx, answer)
     }
 
     /// Withdraws an entry; asks first if others build on it, and takes them
@@ -118,8 +160,10 @@ impl Journal {
         hand: &str,
         confirmed: bool,
     ) -> Result<Answer, Error> {
-        let door = Door::open(begin(&mut self.db)?, stamp, self.id, hand)?;
-        amend::withdraw(door, stamp, root, confirmed)
+        let tx = begin(&mut self.db)?;
+        let door = Door::open(&tx, stamp, self.id, hand)?;
+        let answer = amend::withdraw(door, stamp, root, confirmed)?;
+        settled(tx, answer)
     }
 
     /// Corrects an entry, or brings a withdrawn one back, with a content of
@@ -137,8 +181,10 @@ impl Journal {
         hand: &str,
         confirmed: bool,
     ) -> Result<Answer, Error> {
-        let door = Door::open(begin(&mut self.db)?, stamp, self.id, hand)?;
-        amend::correct(door, stamp, root, content, happened, confirmed)
+        let tx = begin(&mut self.db)?;
+        let door = Door::open(&tx, stamp, self.id, hand)?;
+        let answer = amend::correct(door, stamp, root, content, happened, confirmed)?;
+        settled(tx, answer)
     }
 
     /// The next free code for a label: this device's letter and a number.
@@ -203,7 +249,8 @@ impl Journal {
         batch, BatchId, Batch, BatchState
     );
 
-    /// Trays in use, all or those touched since an instant.
+    /// Trays in use, all or those touched since an instant: felt, moved, fed
+    /// and so on, or sown into. What happens to plants in it does not count.
     ///
     /// # Errors
     /// If the database fails.

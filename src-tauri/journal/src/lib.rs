@@ -17,6 +17,7 @@ mod journal;
 mod label;
 mod merge;
 pub mod stamp;
+mod standing;
 pub mod state;
 mod store;
 pub mod subject;

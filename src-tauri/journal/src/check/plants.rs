@@ -3,7 +3,7 @@
 use super::garden::{MAX_NUMBER, some};
 use super::texts::{MAX_NAME, name, optional_name};
 use super::tray::cells;
-use super::{Check, known, new, number, refuse, refuse_with, unknown};
+use super::{Check, known, living_tray, new, number, refuse, refuse_with, unknown};
 use crate::content::{
     BatchStarted, Counted, DugUp, Left, OfPlants, OfSowing, Seeds, Sown, Up, WentOn,
 };
@@ -114,7 +114,8 @@ pub(super) fn went_on(check: &Check, what: &WentOn) -> Result<(), Error> {
         cells(check, part.tray, &part.cells, &own)?;
         for cell in &part.cells {
             if !used.insert((part.tray, *cell)) {
-                return refuse_with("cells_taken", [("cells", number(1))]);
+                let code = Value::Text(living_tray(check, part.tray)?.described.code);
+                return refuse_with("cells_taken", [("code", code), ("cells", number(1))]);
             }
         }
     }

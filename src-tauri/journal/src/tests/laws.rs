@@ -153,7 +153,7 @@ fn take_in(world: &mut World, lines: &[String]) {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(48))]
+    #![proptest_config(ProptestConfig::with_cases(32))]
 
     #[test]
     fn one_by_one_equals_a_rebuild_and_numbers_balance(steps in steps(40)) {
