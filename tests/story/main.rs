@@ -1,0 +1,14 @@
+//! Stories told on the real app, by what is on its screen. Each says at its
+//! head why it is told. Run by `cargo xtask test`, or by hand after
+//! `cargo build -p plumule --features test-hooks`.
+
+mod crash;
+mod demo;
+mod growing;
+mod later;
+mod main_job;
+mod notice;
+mod real;
+mod refused;
+mod settings;
+mod undo;

@@ -1,0 +1,31 @@
+//! The real app under a virtual display, driven by WebDriver.
+
+pub mod notices;
+mod process;
+pub mod window;
+mod world;
+
+pub use window::Window;
+pub use world::World;
+
+use std::sync::{Mutex, PoisonError};
+
+/// One window at a time: two would only slow each other down.
+static TURN: Mutex<()> = Mutex::new(());
+
+/// Tells a story in a world of its own.
+pub fn story(tell: impl AsyncFnOnce(&World)) {
+    let _turn = TURN.lock().unwrap_or_else(PoisonError::into_inner);
+    telling(tell);
+}
+
+/// The same without waiting for others.
+pub fn telling(tell: impl AsyncFnOnce(&World)) {
+    let runtime = tokio::runtime::Builder::new_current_thread()
+        .enable_all()
+        .build()
+        .unwrap();
+    let world = World::new("Europe/Berlin");
+    runtime.block_on(tell(&world));
+    world.assert_hermetic();
+}
