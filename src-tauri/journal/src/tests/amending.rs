@@ -156,3 +156,34 @@ fn a_sowing_can_be_corrected_in_place() {
     );
     assert_eq!(error.unwrap_err().code(), "cells_taken");
 }
+
+#[test]
+fn undoing_a_sowing_says_how_many_entries_go_with_it() {
+    let mut world = World::new();
+    let before = world.states();
+    let act = world.at(
+        5,
+        vec![
+            Content::TrayDescribed(tray(13, "A4")),
+            Content::TrayMoved(TrayMoved {
+                tray: TrayId(id(13)),
+                place: PlaceId(id(PLACE)),
+            }),
+            Content::Sown(sown(21, 13, cells(0, 6), 6)),
+        ],
+    );
+    world.at(6, vec![felt(13, Feel::Dry)]);
+    world.at(7, vec![counted(sowing(21), 2)]);
+    let after = world.states();
+    let stamp = world.stamp(8);
+    let Answer::AsksFirst(questions) = world.journal.undo(&stamp, act, "", false).unwrap() else {
+        panic!("others_build_on_it was not asked");
+    };
+    assert_eq!(questions[0].code, "others_build_on_it");
+    assert_eq!(questions[0].args["entries"], crate::Value::Number(2.0));
+    assert_eq!(world.states(), after);
+    let undone = world.undo(8, act);
+    assert_eq!(world.states(), before);
+    world.undo(8, undone);
+    assert_eq!(world.states(), after);
+}

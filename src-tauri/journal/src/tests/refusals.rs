@@ -409,3 +409,36 @@ fn the_journal_is_there_after_opening_again() {
     assert!(home.path().join("journal/photos").is_dir());
     assert!(home.path().join("journal/backups").is_dir());
 }
+
+#[test]
+fn a_full_disk_writes_all_of_an_act_or_nothing() {
+    let mut world = World::new();
+    let pages: i64 = world
+        .journal
+        .connection()
+        .query_row("PRAGMA page_count", [], |row| row.get(0))
+        .unwrap();
+    world
+        .journal
+        .connection()
+        .pragma_update(None, "max_page_count", pages + 8)
+        .unwrap();
+    let note = || noted(Subject::Garden, &"x".repeat(9_000));
+    let error = loop {
+        let before = world.dump();
+        match world.try_at(2, vec![felt(10, Feel::Dry), note(), note()], true) {
+            Ok(_) => {}
+            Err(error) => {
+                assert_eq!(world.dump(), before);
+                break error;
+            }
+        }
+    };
+    assert_eq!(error.code(), "disk_full");
+    world
+        .journal
+        .connection()
+        .pragma_update(None, "max_page_count", pages + 1000)
+        .unwrap();
+    world.at(3, vec![note()]);
+}
