@@ -35,6 +35,7 @@ export default ts.config(
       ...onlyTauriFile,
       '@typescript-eslint/no-explicit-any': 'error',
       'svelte/no-navigation-without-resolve': 'off',
+      'svelte/prefer-svelte-reactivity': 'off',
     },
   },
   {

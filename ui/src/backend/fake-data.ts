@@ -211,7 +211,7 @@ export function tray(id: string): TrayView | null {
     place: found.place,
     since: at(-9, '17:30'),
     emptied: false,
-    last_felt: say('felt-and-watered', { feel: word('feel-dry'), water: word('watering-below'), at: { as: 'moment', value: at(-2) } }),
+    last_felt: say('fake-felt-and-watered', { feel: word('feel-dry'), water: word('watering-below'), at: { as: 'moment', value: at(-2) } }),
     plants: held.plants.map((plants, i) => ({
       line: plants,
       began: at(-plants.day, '17:30'),
@@ -226,16 +226,16 @@ export function tray(id: string): TrayView | null {
         plants.plants.type === 'sowing' && plants.seeds !== null
           ? forecast(i === 0 ? 13 : 9, plants.seeds, plants.numbers.up > 0 ? [[-3, 1], [-1, 3], [0, plants.numbers.up]] : [[-1, 0]])
           : null,
-      caution: plants.crop.key === 'tomato' ? say('caution-poisonous-leaves') : null,
+      caution: plants.crop.key === 'tomato' ? say('fake-caution-poisonous-leaves') : null,
     })),
     jobs: held.jobs,
-    problems: id === 't-g9' ? [{ code: 'cells_twice', say: say('problem-cells-twice') }] : [],
+    problems: id === 't-g9' ? [{ code: 'cells_twice', say: say('fake-problem-cells-twice') }] : [],
     timeline: [
-      { entry: 'e4', act: 'a4', at: at(0), say: say('line-counted', { tray: text(held.code), number: n(5), crop: word('crop-pepper'), variety: text(' ‘Little Bell’') }), hand: 'RM', withdrawn: false, corrected: false, unknown: false },
-      { entry: 'e3', act: 'a3', at: at(-1, '18:20'), say: say('line-counted', { tray: text(held.code), number: n(50), crop: word('crop-pepper'), variety: text('') }), hand: '', withdrawn: true, corrected: false, unknown: false },
-      { entry: 'e2', act: 'a2', at: at(-2), say: say('line-felt-and-watered', { tray: text(held.code), feel: word('feel-dry'), water: word('watering-below') }), hand: '', withdrawn: false, corrected: true, unknown: false },
-      { entry: 'e1', act: 'a1', at: at(-9, '17:30'), say: say('line-sown', { tray: text(held.code), seeds: n(12), crop: word('crop-pepper'), variety: text(' ‘Little Bell’') }), hand: '', withdrawn: false, corrected: false, unknown: false },
-      { entry: 'e0', act: 'a0', at: at(-9, '17:20'), say: say('line-unknown', { kind: text('tray_weighed') }), hand: '', withdrawn: false, corrected: false, unknown: true },
+      { entry: 'e4', act: 'a4', at: at(0), say: say('fake-line-counted', { tray: text(held.code), number: n(5), crop: word('crop-pepper'), variety: text(' ‘Little Bell’') }), hand: 'RM', withdrawn: false, corrected: false, unknown: false },
+      { entry: 'e3', act: 'a3', at: at(-1, '18:20'), say: say('fake-line-counted', { tray: text(held.code), number: n(50), crop: word('crop-pepper'), variety: text('') }), hand: '', withdrawn: true, corrected: false, unknown: false },
+      { entry: 'e2', act: 'a2', at: at(-2), say: say('fake-line-felt-and-watered', { tray: text(held.code), feel: word('feel-dry'), water: word('watering-below') }), hand: '', withdrawn: false, corrected: true, unknown: false },
+      { entry: 'e1', act: 'a1', at: at(-9, '17:30'), say: say('fake-line-sown', { tray: text(held.code), seeds: n(12), crop: word('crop-pepper'), variety: text(' ‘Little Bell’') }), hand: '', withdrawn: false, corrected: false, unknown: false },
+      { entry: 'e0', act: 'a0', at: at(-9, '17:20'), say: say('fake-line-unknown', { kind: text('tray_weighed') }), hand: '', withdrawn: false, corrected: false, unknown: true },
     ],
   };
 }
@@ -252,7 +252,7 @@ function page(id: string, key: string, variety: string, rest: Partial<PacketForm
   return {
     line: { packet: id, crop: crop(key, known), variety, year, germination, seeds_left: left },
     outlook: germination
-      ? say('outlook-span', { low: n(Math.round(germination[0] * 10)), high: n(Math.round(germination[1] * 10)) })
+      ? say('fake-outlook-span', { low: n(Math.round(germination[0] * 10)), high: n(Math.round(germination[1] * 10)) })
       : null,
     sowings,
     described,
@@ -300,7 +300,7 @@ export function bench(packet: string | null): BenchView {
   const chosen = packets.find((p) => p.line.packet === packet);
   const due = (from: number, to: number) => ({
     due: chosen ? { first: day(from), d10: day(from + 1), d50: day(Math.round((from + to) / 2)), d90: day(to) } : null,
-    say: chosen ? say('due-days', { first: n(from), last: n(to) }) : null,
+    say: chosen ? say('fake-due-days', { first: n(from), last: n(to) }) : null,
     none_comes_up: false,
   });
   return {
@@ -323,9 +323,9 @@ export function bench(packet: string | null): BenchView {
           seeds_for: chosen.line.germination ? range(1, 101).map((wanted) => Math.ceil(wanted * 1.4) + 1) : [],
           depth_mm: chosen.line.germination ? [5, 8] : null,
           seed_mm: chosen.line.germination ? [3, 1] : null,
-          light: chosen.line.crop.key === 'lettuce' ? say('light-need-needed') : null,
+          light: chosen.line.crop.key === 'lettuce' ? say('fake-light-need-needed') : null,
           recommended: { min_c: 18, max_c: 27 },
-          cautions: chosen.described.treated ? [say('caution-treated-seed')] : [],
+          cautions: chosen.described.treated ? [say('fake-caution-treated-seed')] : [],
         }
       : null,
   };

@@ -24,4 +24,17 @@ fake-refused = A place cannot be { $temperature } warm. Look at the thermometer 
 fake-gone = This tray is not in the journal. Go back to all trays.
 fake-place-none = None come up here: too cold below { $temperature }.
 fake-done = Written down
+fake-undone = Taken back
+fake-withdrawn = A line was withdrawn
+fake-line-counted = Counted in { $tray }: { $number } { $crop }{ $variety } up
+fake-line-felt-and-watered = { $tray } felt { $feel }, watered { $water }
+fake-line-sown = Sown in { $tray }: { $seeds } seeds of { $crop }{ $variety }
+fake-line-unknown = Written by a newer version: { $kind }
+fake-felt-and-watered = Felt { $feel } and watered { $water }, { $at }.
+fake-outlook-span = Perhaps { $low } to { $high } in 10 come up: an even packet, kept well.
+fake-due-days = Up in { $first } to { $last } days.
+fake-light-need-needed = Needs light to come up: press it in, do not cover it.
+fake-caution-treated-seed = Treated seed: gloves on, away from children and animals, and as the packet says.
+fake-caution-poisonous-leaves = The leaves are poisonous to eat: keep them from children and animals.
+fake-problem-cells-twice = Some cells hold two things at once.
 `;

@@ -49,7 +49,7 @@ function answers(act: Act, job: JobView, tray: string | null, place: string): bo
 
 /**
  * Canned views, for tests and for looking at the screens in a plain browser.
- * Scenes: `demo`, `choose`, `empty`, `quiet`, `refusing` (acts fail), `broken` (views fail).
+ * Scenes: `demo`, `choose`, `empty`, `quiet`, `many` (200 trays), `refusing` (acts fail), `broken` (views fail).
  */
 export class FakeBackend implements Backend {
   readonly scene: string;
@@ -95,6 +95,11 @@ export class FakeBackend implements Backend {
       place.cards = place.cards.filter((card) => card.jobs.length > 0);
       place.quiet += idle;
       place.to_feel = place.cards.filter((card) => card.jobs.some((j) => j.kind === 'feel_the_compost')).map((card) => card.tray);
+    }
+    if (this.scene === 'many') {
+      const [first] = places;
+      const cards = first?.cards ?? [];
+      if (first) first.cards = Array.from({ length: 100 }, (_, i) => cards.map((c) => ({ ...c, tray: `${c.tray}-${i}`, jobs: c.jobs.map((j) => ({ ...j, key: `${j.key}-${i}` })) }))).flat();
     }
     return {
       at: data.now,
@@ -162,12 +167,12 @@ export class FakeBackend implements Backend {
     this.undone.push(act);
     const done = this.#done.find((d) => d.act === act);
     if (done) done.undone = !done.undone;
-    return { ...this.#written(act, null), say: data.say('line-undone') };
+    return { ...this.#written(act, null), say: data.say('fake-undone') };
   };
 
   withdraw = async (entry: string): Promise<Answer> => {
     this.withdrawn.push(entry);
-    return { ...this.#written(`withdrawal-of-${entry}`, null), say: data.say('line-withdrawn') };
+    return { ...this.#written(`withdrawal-of-${entry}`, null), say: data.say('fake-withdrawn') };
   };
 
   onDueChanged = async () => () => {};

@@ -20,8 +20,8 @@ export function dateOf(day: string): Date {
   return new Date(day.length === 10 ? `${day}T00:00:00Z` : `${day.slice(0, 19)}Z`);
 }
 
-const plain = (number: number, digits = 1) =>
-  new Intl.NumberFormat(locale, { maximumFractionDigits: digits }).format(number);
+const numbers = [0, 1, 2].map((digits) => new Intl.NumberFormat(locale, { maximumFractionDigits: digits }));
+const plain = (number: number, digits: 0 | 1 | 2 = 1) => numbers[digits]?.format(number) ?? String(number);
 
 /** The words of the app: messages filled in, in the grower's units. */
 export class Words {
@@ -30,6 +30,8 @@ export class Words {
   #year = $state('');
   /** Keys that were asked for and are not in the message files. */
   readonly missing = new Set<string>();
+  /** Messages without arguments, once made. */
+  #fixed = new Map<string, string>();
 
   constructor(more: readonly string[] = []) {
     for (const source of [...Object.values(files), ...more]) this.#bundle.addResource(new FluentResource(source));
@@ -58,7 +60,17 @@ export class Words {
   }
 
   /** The message of a key; a key that is unknown shows as itself. */
-  t(key: string, values: Values = {}): string {
+  t(key: string, values?: Values): string {
+    if (values) return this.#format(key, values);
+    let text = this.#fixed.get(key);
+    if (text === undefined) {
+      text = this.#format(key, {});
+      this.#fixed.set(key, text);
+    }
+    return text;
+  }
+
+  #format(key: string, values: Values): string {
     const message = this.#bundle.getMessage(key);
     if (!message?.value) {
       this.missing.add(key);

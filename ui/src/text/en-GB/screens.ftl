@@ -77,8 +77,8 @@ read-lowest = Lowest
 read-highest = Highest
 read-temperature = Temperature
 read-of = Where it was read
-read-of-air = air
-read-of-compost = compost
+read-of-air = Of the air
+read-of-compost = Of the compost
 read-save = Write down the reading
 read-not-a-number = A temperature has to be a number, such as 18 or 18.5.
 
@@ -93,11 +93,11 @@ heat-caution = Electricity and damp do not mix: unplug before you look at a heat
 heat-save = Write down
 
 job-for-today = Today
-job-cut-apart = Cut the tray apart
-job-cover-off-done = Cover is off
-job-prick-out = Prick out
-job-pot-on = Pot on
-job-harden-off-done = Out today
+do-cut-apart = Cut the tray apart
+do-cover-off = Cover is off
+do-prick-out = Prick out
+do-pot-on = Pot on
+do-harden-off = Out today
 
 feel-dry-watered = Dry, and watered:
 
@@ -156,9 +156,9 @@ way-there = Half of them should be up by now
 plants-sown = { $stage }, day { $day }: { $seeds ->
     [one] one seed
    *[other] { $seeds } seeds
-}.
-plants-sown-pinch = { $stage }, day { $day }: a pinch of seed.
-plants-standing = { $stage }, day { $day }: { $there } there.
+}
+plants-sown-pinch = { $stage }, day { $day }: a pinch of seed
+plants-standing = { $stage }, day { $day }: { $there } there
 plants-sown-on-day = Sown on { $day }.
 plants-began-on-day = Begun on { $day }.
 plants-depth = Depth { $depth }.

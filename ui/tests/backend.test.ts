@@ -1,0 +1,65 @@
+import { beforeEach, expect, it, vi } from 'vitest';
+import { asAppError } from '../src/backend/backend';
+import { FakeBackend } from '../src/backend/fake';
+import { TauriBackend } from '../src/backend/tauri';
+
+const invoke = vi.hoisted(() => vi.fn());
+const listen = vi.hoisted(() => vi.fn());
+vi.mock('@tauri-apps/api/core', () => ({ invoke }));
+vi.mock('@tauri-apps/api/event', () => ({ listen }));
+beforeEach(() => {
+  invoke.mockReset();
+  invoke.mockResolvedValue('answered');
+  listen.mockReset();
+});
+
+it('calls each command of the shell by its name and with its arguments', async () => {
+  const app = new TauriBackend();
+  const request = { act: { do: 'feed' as const, tray: 't' }, happened: null, hand: '', confirmed: false };
+  const device = new FakeBackend().device;
+  await app.start();
+  await app.choose('own');
+  await app.leaveDemo();
+  await app.round();
+  await app.trays();
+  await app.tray('t');
+  await app.seed();
+  await app.bench(null);
+  await app.settings();
+  await app.setDevice(device);
+  await app.act(request);
+  await app.undo('a', true);
+  expect(await app.withdraw('e', false)).toBe('answered');
+  expect(invoke.mock.calls).toEqual([
+    ['start'],
+    ['choose', { journal: 'own' }],
+    ['leave_demo'],
+    ['round'],
+    ['trays'],
+    ['tray', { id: 't' }],
+    ['seed'],
+    ['bench', { packet: null }],
+    ['settings'],
+    ['set_device', { device }],
+    ['act', { request }],
+    ['undo', { act: 'a', confirmed: true }],
+    ['withdraw', { entry: 'e', confirmed: false }],
+  ]);
+});
+
+it('listens for the time moving on', async () => {
+  const changed = () => {};
+  await new TauriBackend().onDueChanged(changed);
+  expect(listen).toHaveBeenCalledWith('due-changed', changed);
+});
+
+it('has the same calls in the fake', () => {
+  const calls = (backend: object) => Object.entries(backend).filter(([, v]) => typeof v === 'function').map(([k]) => k).sort();
+  expect(calls(new FakeBackend())).toEqual(calls(new TauriBackend()));
+});
+
+it('shows whatever is thrown as an error with words', () => {
+  const error = { code: 'store', say: { key: 'error-store', args: {} } };
+  expect(asAppError(error)).toBe(error);
+  expect(asAppError(new Error('no such command')).say.args).toEqual({ what: { as: 'text', value: 'no such command' } });
+});
