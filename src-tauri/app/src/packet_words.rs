@@ -37,7 +37,9 @@ pub(crate) fn outlook(packet: &PacketState, today: NaiveDate) -> Option<Say> {
     let crop = crops().get(&described.crop)?;
     let (low, high) = span(packet, today)?;
     let tenths = |share: f64| (share * 10.0).round();
-    let kind = if tenths(low) < tenths(high) {
+    let kind = if tenths(high) < 1.0 {
+        "few"
+    } else if tenths(low) < tenths(high) {
         "span"
     } else {
         "about"

@@ -160,3 +160,85 @@ fn plain(number: f64, decimals: usize) -> String {
     };
     if short == "-0" { "0" } else { short }.to_owned()
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use std::collections::BTreeMap;
+
+    #[test]
+    fn the_file_can_be_read_and_names_nothing_twice() {
+        let core = FluentResource::try_new(CORE.to_owned());
+        let core = core.map_err(|(_, errors)| errors).unwrap();
+        let mut bundle = FluentBundle::new_concurrent(vec!["en-GB".parse().unwrap()]);
+        assert_eq!(bundle.add_resource(core), Ok(()));
+    }
+
+    fn said(key: &str, args: &[(&str, Arg)], units: Units) -> String {
+        let args: BTreeMap<String, Arg> = args
+            .iter()
+            .map(|(name, arg)| ((*name).to_owned(), arg.clone()))
+            .collect();
+        let today = NaiveDate::from_ymd_opt(2026, 4, 20).unwrap();
+        let key = key.to_owned();
+        render(&Say { key, args }, units, today)
+    }
+
+    #[test]
+    fn typed_arguments_are_said_in_the_growers_units() {
+        let args = [
+            ("place", Arg::Text("Shed".to_owned())),
+            ("low", Arg::Celsius(4.5)),
+            ("high", Arg::Celsius(11.0)),
+            ("of", word("medium", "air")),
+        ];
+        let celsius = said("line-reading", &args, Units::default());
+        assert_eq!(celsius, "Shed: 4.5 °C to 11 °C (air)");
+        let units = Units {
+            fahrenheit: true,
+            inches: true,
+        };
+        assert_eq!(
+            said("line-reading", &args, units),
+            "Shed: 40 °F to 52 °F (air)"
+        );
+    }
+
+    #[test]
+    fn plurals_lists_days_and_own_words() {
+        let trays = |number| {
+            said(
+                "line-felt-many",
+                &[
+                    ("trays", Arg::Number(number)),
+                    ("feel", word("feel", "moist")),
+                ],
+                Units::default(),
+            )
+        };
+        assert_eq!(trays(1.0), "1 tray felt moist");
+        assert_eq!(trays(5.0), "5 trays felt moist");
+        let text = |it: &str| Arg::Text(it.to_owned());
+        let pricked = said(
+            "line-went-on-pricked-out",
+            &[
+                ("tray", text("K1")),
+                ("number", Arg::Number(24.0)),
+                ("crop", crop("Cosmos")),
+                ("variety", variety("Evening Haze")),
+                ("into", Arg::List(vec![text("K2"), text("K3"), text("K4")])),
+            ],
+            Units::default(),
+        );
+        assert_eq!(
+            pricked,
+            "Pricked out from K1: 24 Cosmos ‘Evening Haze’ into K2, K3 and K4"
+        );
+        let day = |year, month, day| Arg::Day(NaiveDate::from_ymd_opt(year, month, day).unwrap());
+        let away = [("from", day(2026, 5, 14)), ("to", day(2027, 1, 2))];
+        assert_eq!(
+            said("line-away", &away, Units::default()),
+            "Away from Thursday 14 May to Saturday 2 January 2027"
+        );
+    }
+}

@@ -81,29 +81,20 @@ impl Diary {
         stamp(instant_of(at, self.zone), self.zone)
     }
 
-    /// Writes all of it, the earliest first. Trays get the journal's own codes.
+    /// Writes all of it at once, the earliest act first.
     pub(super) fn write(&mut self, journal: &mut Journal) -> Result<(), AppError> {
+        let mut code = journal.next_code()?;
+        let mut acts = Vec::new();
         for ((at, hand), mut contents) in std::mem::take(&mut self.acts) {
-            label(journal, &mut contents)?;
-            self.door(journal, at, hand, contents)?;
+            for content in &mut contents {
+                if let Content::TrayDescribed(tray) = content {
+                    tray.code.clone_from(&code);
+                    code = code_after(&code);
+                }
+            }
+            acts.push((self.stamp(at), wish(hand, contents)));
         }
-        Ok(())
-    }
-
-    fn door(
-        &self,
-        journal: &mut Journal,
-        at: NaiveDateTime,
-        hand: &str,
-        contents: Vec<Content>,
-    ) -> Result<(), AppError> {
-        let wish = Wish {
-            contents,
-            happened: None,
-            hand: hand.to_owned(),
-            confirmed: true,
-        };
-        journal.write(&self.stamp(at), wish)?;
+        journal.write_all(acts)?;
         Ok(())
     }
 
@@ -147,26 +138,20 @@ impl Diary {
                 until: later + TimeDelta::days(3),
             };
             let at = later + TimeDelta::minutes(2);
-            self.door(journal, at, "", vec![Content::JobPutOff(put_off)])?;
+            journal.write(&self.stamp(at), wish("", vec![Content::JobPutOff(put_off)]))?;
         }
         Ok(())
     }
 }
 
-/// Gives the trays of an act their codes.
-fn label(journal: &Journal, contents: &mut [Content]) -> Result<(), AppError> {
-    let mut code: Option<String> = None;
-    for content in contents {
-        if let Content::TrayDescribed(tray) = content {
-            let next = match &code {
-                Some(last) => code_after(last),
-                None => journal.next_code()?,
-            };
-            tray.code.clone_from(&next);
-            code = Some(next);
-        }
+/// The scenario means what it says: it is asked nothing.
+fn wish(hand: &str, contents: Vec<Content>) -> Wish {
+    Wish {
+        contents,
+        happened: None,
+        hand: hand.to_owned(),
+        confirmed: true,
     }
-    Ok(())
 }
 
 /// A stamp with chance that depends on the instant alone.

@@ -39,7 +39,7 @@ impl Where {
         let (name, kind, usual, light) = match self {
             Self::Propagator => ("Propagator", K::HeatedPropagator, (19.0, 24.0), L::Dim),
             Self::Sill => ("Kitchen sill", K::Windowsill, (15.0, 20.0), L::Bright),
-            Self::Shed => ("Shed", K::Shed, (6.0, 12.0), L::Dark),
+            Self::Shed => ("Shed", K::Shed, (4.0, 10.0), L::Dark),
             Self::Greenhouse => ("Greenhouse", K::Greenhouse, (7.0, 18.0), L::Bright),
             Self::Frame => ("Cold frame", K::ColdFrame, (5.0, 15.0), L::Bright),
         };
@@ -61,7 +61,7 @@ impl Where {
 /// A packet: name in this scenario, crop, variety, years ago packed, seeds.
 type Packet = (&'static str, &'static str, &'static str, i32, u32);
 
-/// The packets. Years ago is for the age; the old one has lain in the shed.
+/// The packets; the old one has lain in the kitchen.
 const PACKETS: &[Packet] = &[
     ("lantern", "tomato", "Lantern Lane", 1, 120),
     ("kettle", "tomato", "Old Kettle", 7, 60),
@@ -307,13 +307,14 @@ pub(super) const RAISED: &[Raise] = &[
         ),
         Dead,
     ),
-    raise("collar", -24, Shed, (3, 4), 24, IN_THE_SHED),
+    raise("fogbell", -4, Shed, (3, 4), 12, IN_THE_SHED),
+    raise("stout", -26, Greenhouse, (6, 1), 36, NOTHING_YET),
     kept(
         raise("broadsheet", -18, Greenhouse, (4, 6), 24, TOO_WET),
         Wet,
     ),
-    raise("whitewash", -8, Propagator, (6, 1), 30, NOTHING_YET),
-    raise("slipway", -5, Propagator, (2, 4), 8, NOTHING_YET),
+    raise("whitewash", -6, Propagator, (6, 1), 30, NOTHING_YET),
+    raise("slipway", -4, Propagator, (2, 4), 8, NOTHING_YET),
     raise("inkwell", -2, Greenhouse, (4, 6), 24, NOTHING_YET),
 ];
 
@@ -360,7 +361,7 @@ pub(super) fn garden(diary: &mut Diary) {
                 stated_germination: (*years == 1).then_some(0.88),
                 seeds: Some(*seeds),
                 storage: if *years > 5 {
-                    Storage::DampShed
+                    Storage::WarmRoom
                 } else {
                     Storage::CoolCupboard
                 },

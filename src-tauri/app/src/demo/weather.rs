@@ -14,7 +14,7 @@ pub(super) fn day(place: Where, day: i64) -> (f64, f64) {
     let (low, high) = match place {
         Where::Propagator => (20.0 + sky * 0.2, 24.0 + sky * 0.3),
         Where::Sill => (15.5 + sky * 0.3, 20.5 + sky * 0.5),
-        Where::Shed => (season - 0.5 + sky * 0.5, season + 3.5 + sky),
+        Where::Shed => (season - 4.0 + sky * 0.5, season - 1.0 + sky * 0.5),
         Where::Greenhouse => (season - 0.5 + sky * 0.5, season + 9.0 + sky * 1.5),
         Where::Frame => (season - 2.0 + sky * 0.5, season + 6.0 + sky),
     };

@@ -181,7 +181,7 @@ why-read = No reading in { $place } for { $days ->
         [one] a tray stands there
        *[other] { $trays } trays stand there
     }.
-why-look = Most of the way ({ $progress }): the first { $crop }{ $variety } is due by { $first }.
+why-look = It is { $progress } of the way: the first { $crop }{ $variety } is due by { $first }.
 why-look-more = Up so far: { $up } of { $seeds } { $crop }{ $variety }, and more are due.
 why-light-dark = Up: { $crops } ({ $up }), and it is dark in { $place }. Into the light today.
 why-light-heated = Up: { $crops } ({ $up }), over the heat of { $place }, where seedlings stretch. Somewhere light and cooler today.
@@ -373,6 +373,15 @@ felt-watered = Watered { $water } { $at }
 ## What is likely to come up
 
 outlook-span = Perhaps { $low } to { $high } in 10 come up
+outlook-few = Fewer than 1 in 10 come up
+outlook-few-packed = Fewer than 1 in 10 come up: packed { $year }, kept { $storage }; the usual life is { $life ->
+        [one] { $life } year
+       *[other] { $life } years
+    }
+outlook-few-harvested = Fewer than 1 in 10 come up: harvested { $year }, kept { $storage }; the usual life is { $life ->
+        [one] { $life } year
+       *[other] { $life } years
+    }
 outlook-about = About { $low } in 10 come up
 outlook-span-packed = Perhaps { $low } to { $high } in 10 come up: packed { $year }, kept { $storage }; the usual life is { $life ->
         [one] { $life } year
@@ -504,3 +513,111 @@ problem-more-left-than-there = More plants left than were there: look at the lin
 problem-cells-twice = Some cells hold two things at once or lie outside the tray.
 problem-never-described = Its first entry is missing or withdrawn.
 problem-after-the-end = Something was written about it after it was done with.
+
+## Crops and cautions of the whole crop book
+
+crop-achillea = yarrow
+crop-ageratum = ageratum
+crop-alyssum = sweet alyssum
+crop-aquilegia = aquilegia
+crop-artichoke = artichoke
+crop-basil = basil
+crop-bean-runner = runner bean
+crop-begonia = bedding begonia
+crop-borage = borage
+crop-broad-bean = broad bean
+crop-broccoli = broccoli
+crop-brussels-sprouts = Brussels sprouts
+crop-calendula = pot marigold
+crop-campanula = bellflower
+crop-celeriac = celeriac
+crop-celosia = celosia
+crop-chard = chard
+crop-chervil = chervil
+crop-chicory = chicory
+crop-chilli = chilli
+crop-china-aster = China aster
+crop-chinese-cabbage = Chinese cabbage
+crop-chives = chives
+crop-coleus = coleus
+crop-coriander = coriander
+crop-corn-salad = corn salad
+crop-cornflower = cornflower
+crop-cosmos = cosmos
+crop-cress-garden = garden cress
+crop-delphinium = delphinium
+crop-dill = dill
+crop-echinacea = coneflower
+crop-endive = endive
+crop-eryngium = sea holly
+crop-fennel = Florence fennel
+crop-foxglove = foxglove
+crop-gomphrena = globe amaranth
+crop-hollyhock = hollyhock
+crop-impatiens = busy Lizzie
+crop-kale = kale
+crop-kohlrabi = kohlrabi
+crop-larkspur = larkspur
+crop-lavender = lavender
+crop-leek = leek
+crop-lemon-balm = lemon balm
+crop-lisianthus = lisianthus
+crop-lobelia = lobelia
+crop-lupin = lupin
+crop-marigold = French or African marigold
+crop-morning-glory = morning glory
+crop-mustard = mustard greens
+crop-nasturtium = nasturtium
+crop-new-zealand-spinach = New Zealand spinach
+crop-nicotiana = tobacco plant
+crop-nigella = love-in-a-mist
+crop-oregano = oregano
+crop-pak-choi = pak choi
+crop-pansy = pansy
+crop-pelargonium = pelargonium
+crop-petunia = petunia
+crop-poppy-californian = Californian poppy
+crop-portulaca = portulaca
+crop-primrose = primrose
+crop-pumpkin = pumpkin
+crop-rhubarb = rhubarb
+crop-rocket = rocket
+crop-rosemary = rosemary
+crop-rudbeckia = rudbeckia
+crop-rutabaga = swede
+crop-sage = sage
+crop-salsify = salsify
+crop-salvia-scarlet = scarlet sage
+crop-savory-summer = summer savory
+crop-snapdragon = snapdragon
+crop-sorrel = sorrel
+crop-squash = courgette
+crop-statice = statice
+crop-stock = stock
+crop-strawflower = strawflower
+crop-sunflower = sunflower
+crop-sweet-pea = sweet pea
+crop-sweet-william = sweet William
+crop-thyme = thyme
+crop-tomato-husk = tomatillo or physalis
+crop-verbena = verbena
+crop-verbena-bonariensis = tall verbena
+crop-vinca = Madagascar periwinkle
+crop-wallflower = wallflower
+crop-zinnia = zinnia
+
+caution-poisonous-plant = Poisonous in all its parts: wear gloves, wash your hands, and keep it and its seed from children and animals.
+caution-harmful-if-eaten = Parts of it do harm if eaten: keep it from children and animals.
+caution-poisonous-leaf-blades = The leaf blades are poisonous: only the stalks are eaten.
+caution-poisonous-seeds = The seeds are poisonous: keep them from children and animals, and never among food.
+caution-irritates-skin = It can irritate the skin: wear gloves if yours is sensitive.
+caution-burns-eyes = Seeds and fruit burn eyes and skin: wear gloves to handle them and wash your hands.
+caution-favism = The beans and the pollen can harm people with favism (G6PD deficiency): they should keep away and follow their doctor.
+
+treatment-soak-hours = Soak the seed in lukewarm water for { $low } to { $high } hours.
+treatment-chip = Nick or rub the seed coat, away from the eye.
+treatment-cold-weeks = Keep the seed moist in the fridge for { $low } to { $high } weeks.
+
+sowing-compost-fine-seed = fine seed compost
+sowing-compost-gritty = seed compost with a third of sharp sand or grit
+sowing-compost-multi-purpose = multi-purpose compost, the lumps taken out
