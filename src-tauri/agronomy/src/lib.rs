@@ -19,6 +19,7 @@ mod curve;
 mod day;
 mod drying;
 mod emergence;
+mod entry;
 mod error;
 mod forecast;
 mod normal;
@@ -26,7 +27,10 @@ mod outlook;
 mod packet;
 
 pub use book::{BookError, CropBook, crops};
-pub use crop::{Caution, Crop, DayNight, Hardiness, LightNeed};
+pub use crop::{
+    Basis, Cardinals, Caution, Crop, CropGroup, DayNight, Hardiness, LightNeed, Maturity,
+    MaturityFrom, Provenance, SowingCompost, Treatment,
+};
 pub use curve::{Curve, CurveError};
 pub use day::{day_temperature_at, mean_from_reading_now};
 pub use drying::{drying_interval_days, vapour_pressure_kpa};
