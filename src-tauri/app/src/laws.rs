@@ -238,7 +238,7 @@ impl Grower {
                 contents.push(Content::BatchStarted(BatchStarted {
                     batch,
                     origin: choose(Origin::ALL, pick)?,
-                    crop: "lavender".to_owned(),
+                    crop: "moonflower".to_owned(),
                     variety: String::new(),
                     tray,
                     cells: (0..4).collect(),
@@ -490,5 +490,53 @@ proptest! {
             grower.check();
         }
         grower.check_trays();
+    }
+}
+
+#[test]
+fn a_tray_of_which_nothing_was_said_for_120_days_is_set_aside() {
+    let home = tempfile::tempdir().unwrap();
+    let mut grower = Grower::new(home.path());
+    let sow = Op {
+        kind: 0,
+        pick: 0,
+        other: 1,
+        hours: 0,
+    };
+    grower.act(sow);
+    let trays_after = |days| {
+        let stamp = stamp_at(grower.now + TimeDelta::days(days), 0);
+        let picture = Picture::of_the_living(&grower.journal, &stamp).unwrap();
+        assert_eq!(picture.trays.is_empty(), picture.sowings.is_empty());
+        picture.trays.len()
+    };
+    assert_eq!(trays_after(119), 1);
+    assert_eq!(trays_after(121), 0);
+}
+
+#[test]
+fn the_page_of_a_tray_knows_what_its_plants_went_on_to() {
+    let home = tempfile::tempdir().unwrap();
+    let mut grower = Grower::new(home.path());
+    let does = |kind, pick, other| Op {
+        kind,
+        pick,
+        other,
+        hours: 1,
+    };
+    // Sown; five up; three pricked out into a tray of their own.
+    for op in [does(0, 0, 1), does(6, 0, 7), does(4, 0, 3)] {
+        grower.act(op);
+    }
+    let &[old, new] = grower.trays.as_slice() else {
+        panic!("{:?}", grower.trays);
+    };
+    for tray in [old, new] {
+        let picture = Picture::of_tray(&grower.journal, &grower.stamp(), tray).unwrap();
+        let known: Vec<TrayId> = picture.trays.keys().copied().collect();
+        assert_eq!(known, [old, new]);
+        for plants in &grower.plants {
+            assert_eq!(picture.crop_of(*plants).unwrap().0, "pepper");
+        }
     }
 }

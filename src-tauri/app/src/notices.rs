@@ -112,13 +112,15 @@ impl Desk<'_> {
             .collect()
     }
 
+    /// The next round, in quiet hours too, or the next ringing: the earlier.
     fn next_round(&self) -> DateTime<Utc> {
         let latest = self.now + TimeDelta::days(1);
-        let coming = self.rounds().into_iter().map(|(_, _, at)| at);
-        coming
+        let rounds = self.rounds().into_iter();
+        let times =
+            rounds.flat_map(|(round, _, rung)| [instant_of(round, self.picture.zone), rung]);
+        times
             .filter(|at| *at > self.now)
-            .min()
-            .map_or(latest, |at| at.min(latest))
+            .fold(latest, DateTime::min)
     }
 
     /// One a round; of those of today that passed, the last one, now.

@@ -345,7 +345,7 @@ impl World {
         self.occupy(tray, Plants::Batch(batch), number as u16);
         let parent = Parent::Started {
             origin,
-            crop: "lavender".to_owned(),
+            crop: "moonflower".to_owned(),
             variety: String::new(),
         };
         self.batch(batch, parent, tray, number, mark)
