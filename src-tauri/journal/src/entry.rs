@@ -113,10 +113,9 @@ pub(crate) struct Draft<'a> {
     pub content: &'a Content,
 }
 
-#[derive(Serialize, Deserialize)]
+#[derive(Deserialize)]
 struct Tagged {
     kind: String,
-    #[serde(default)]
     what: serde_json::Value,
 }
 
@@ -187,11 +186,7 @@ impl Entry {
 }
 
 fn content_of(kind: &str, what: serde_json::Value) -> Option<Content> {
-    let tagged = Tagged {
-        kind: kind.to_owned(),
-        what,
-    };
-    serde_json::to_value(tagged)
-        .and_then(serde_json::from_value)
-        .ok()
+    let tagged =
+        serde_json::Map::from_iter([("kind".to_owned(), kind.into()), ("what".to_owned(), what)]);
+    serde_json::from_value(tagged.into()).ok()
 }

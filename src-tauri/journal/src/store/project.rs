@@ -5,7 +5,6 @@ use crate::content::Content;
 use crate::entry::Entry;
 use crate::error::Error;
 use crate::fold::{self, Held, State};
-use crate::id::EntryId;
 use crate::state::Reading;
 use crate::store::{add, read};
 use crate::subject::Subject;
@@ -33,32 +32,55 @@ pub(crate) fn entry(db: &Connection, nr: i64, entry: &Entry) -> Result<Touched, 
                 &entry.hash()[..],
                 nr
             ])?;
-            root(db, amended.root)
+            let amendments = read::amendments(db, amended.root)?;
+            let mut all = Touched::new();
+            for (nr, held) in read::roots(db, amended.root)? {
+                clear(db, nr)?;
+                join(&mut all, root(db, nr, &held, &amendments)?);
+            }
+            Ok(all)
         }
-        _ => root(db, entry.id),
+        _ => {
+            let amendments = read::amendments(db, entry.id)?;
+            // In a rebuild an amendment may have made them already.
+            if !amendments.is_empty() {
+                clear(db, nr)?;
+            }
+            let held = Held {
+                entry: entry.clone(),
+                amendment: amendments.last().cloned(),
+            };
+            root(db, nr, &held, &amendments)
+        }
     }
 }
 
-/// Makes the rows of a root anew: its touches, its reading, its job.
-fn root(db: &Connection, id: EntryId) -> Result<Touched, Error> {
-    let amendments = read::amendments(db, id)?;
-    let mut all = Touched::new();
-    for (nr, held) in read::roots(db, id)? {
-        let mut touched = match &held.entry.content {
-            Some(content) => touches(content),
-            None => BTreeMap::from([(Subject::Garden, false)]),
-        };
-        for amendment in &amendments {
-            if let Some(Content::Amended(amended)) = &amendment.content
-                && let Some(content) = &amended.content
-            {
-                join(&mut touched, touches(content));
-            }
+/// Makes the rows of a root: its touches, its reading, its job.
+fn root(db: &Connection, nr: i64, held: &Held, amendments: &[Entry]) -> Result<Touched, Error> {
+    let mut touched = match &held.entry.content {
+        Some(content) => touches(content),
+        None => BTreeMap::from([(Subject::Garden, false)]),
+    };
+    for amendment in amendments {
+        if let Some(Content::Amended(amended)) = &amendment.content
+            && let Some(content) = &amended.content
+        {
+            join(&mut touched, touches(content));
         }
-        rows(db, nr, &held, &touched)?;
-        join(&mut all, touched);
     }
-    Ok(all)
+    rows(db, nr, held, &touched)?;
+    Ok(touched)
+}
+
+fn clear(db: &Connection, nr: i64) -> Result<(), Error> {
+    for table in [
+        "DELETE FROM touches WHERE entry = ?1",
+        "DELETE FROM readings WHERE entry = ?1",
+        "DELETE FROM jobs WHERE entry = ?1",
+    ] {
+        db.prepare_cached(table)?.execute([nr])?;
+    }
+    Ok(())
 }
 
 fn join(all: &mut Touched, more: Touched) {
@@ -68,13 +90,6 @@ fn join(all: &mut Touched, more: Touched) {
 }
 
 fn rows(db: &Connection, nr: i64, held: &Held, touched: &Touched) -> Result<(), Error> {
-    for table in [
-        "DELETE FROM touches WHERE entry = ?1",
-        "DELETE FROM readings WHERE entry = ?1",
-        "DELETE FROM jobs WHERE entry = ?1",
-    ] {
-        db.prepare_cached(table)?.execute([nr])?;
-    }
     let at_ms = held.happened().instant().timestamp_millis();
     let mut touch = db.prepare_cached(
         "INSERT INTO touches (subject, entry, weighs, at_ms) VALUES (?1, ?2, ?3, ?4)",
