@@ -138,13 +138,19 @@ pub fn average_emerged_share(progress: f64, mean_ln_s: f64, tau: f64, sigma: f64
 /// assert!((tau(TAU_KIND, 0.0) - 0.4031).abs() < 1e-4);
 /// ```
 pub fn tau(tau_kind: f64, share_of_days_with_reading: f64) -> f64 {
+    tau_kind
+        .max(0.0)
+        .hypot(tau_of_temperature(share_of_days_with_reading))
+}
+
+/// τ_temp, what the readings leave unknown of the temperature.
+pub(crate) fn tau_of_temperature(share_of_days_with_reading: f64) -> f64 {
     let share = if share_of_days_with_reading.is_nan() {
         0.0
     } else {
         share_of_days_with_reading.clamp(0.0, 1.0)
     };
-    let of_temperature = TAU_UNREAD + (TAU_READ_DAILY - TAU_UNREAD) * share;
-    tau_kind.max(0.0).hypot(of_temperature)
+    TAU_UNREAD + (TAU_READ_DAILY - TAU_UNREAD) * share
 }
 
 /// The time factor to start from for old seed: mean ln s 0.2, τ 0.4, where the

@@ -57,6 +57,50 @@ pub enum Error {
     /// A figure of the crop itself is out of range.
     #[error("the crop's {0} is out of range")]
     CropFigure(&'static str),
+    /// A probability or share is out of its range.
+    #[error("the {0} must be between 0 and 1, not {1}")]
+    Probability(&'static str, f64),
+    /// No seeds in a cell, or more than one can hold.
+    #[error("a cell must have between 1 and 100 seeds, not {0}")]
+    SeedsPerCell(u32),
+    /// No seeds are watched, or more than one sowing has.
+    #[error("a watched sowing has between 1 and {max} seeds, not {0}", max = crate::MOST_SEEDS)]
+    SeedsWatched(u32),
+    /// A count lies before the one that it follows.
+    #[error("counts must be in order of progress, but {0} is followed by {1}")]
+    CountOrder(f64, f64),
+    /// Seedlings were counted before any could have come up.
+    #[error("{0} are up without any progress: the record of temperatures is wrong")]
+    UpWithoutProgress(u32),
+    /// More seeds were dug up than are not up.
+    #[error("{dug} seeds cannot have been dug up where {left} are not up")]
+    Dug {
+        /// How many were dug up.
+        dug: u64,
+        /// How many are not up.
+        left: u32,
+    },
+    /// A latitude beyond the poles.
+    #[error("the latitude must be between -90 and 90 degrees, not {0}")]
+    Latitude(f64),
+    /// A day's minimum is above its maximum.
+    #[error("a day's minimum of {0} °C is above its maximum of {1} °C")]
+    MinimumAboveMaximum(f64, f64),
+    /// The upper threshold is not above the lower.
+    #[error("the upper threshold must be above the lower, not {1} °C over {0} °C")]
+    Thresholds(f64, f64),
+    /// Too few years remain for odds of frost.
+    #[error("odds of frost need at least {least} years with frost and a full record, not {0}", least = crate::frost::LEAST_YEARS)]
+    TooFewYears(usize),
+    /// A length of time is negative, not a number or too long.
+    #[error("{0} must be a length of time in range, not {1}")]
+    Duration(&'static str, f64),
+    /// The dates run past the end of the calendar.
+    #[error("the dates run past the end of the calendar")]
+    DateOutOfRange,
+    /// A measure is negative, not a number or too large.
+    #[error("{0} must be a measure in range, not {1}")]
+    Measure(&'static str, f64),
     /// A curve cannot be made from its nodes.
     #[error(transparent)]
     Curve(#[from] CurveError),
@@ -80,7 +124,29 @@ impl Error {
             Self::Test { .. } => "bad_test",
             Self::TrayFactor(_) => "bad_tray_factor",
             Self::CropFigure(_) => "bad_crop_figure",
+            Self::Probability(..) => "bad_probability",
+            Self::SeedsPerCell(_) => "bad_seeds_per_cell",
+            Self::SeedsWatched(_) => "bad_seeds",
+            Self::CountOrder(..) => "count_order",
+            Self::UpWithoutProgress(_) => "up_without_progress",
+            Self::Dug { .. } => "bad_dug",
+            Self::Latitude(_) => "bad_latitude",
+            Self::MinimumAboveMaximum(..) => "minimum_above_maximum",
+            Self::Thresholds(..) => "bad_thresholds",
+            Self::TooFewYears(_) => "too_few_years",
+            Self::Duration(..) => "bad_duration",
+            Self::DateOutOfRange => "date_out_of_range",
+            Self::Measure(..) => "bad_measure",
             Self::Curve(error) => error.code(),
         }
+    }
+}
+
+/// Refuses what is not strictly between 0 and 1.
+pub(crate) fn check_probability(what: &'static str, value: f64) -> Result<(), Error> {
+    if value > 0.0 && value < 1.0 {
+        Ok(())
+    } else {
+        Err(Error::Probability(what, value))
     }
 }

@@ -1,9 +1,9 @@
 //! On which days seedlings are to be expected.
 
 use crate::emergence::check_sigma;
-use crate::{Error, Outlook, PROGRESS_EPSILON, TimeFactor, average_emerged_share, normal};
-use statrs::function::beta::ln_beta;
-use statrs::function::gamma::ln_gamma;
+use crate::{
+    Error, Outlook, PROGRESS_EPSILON, TimeFactor, average_emerged_share, beta_binomial, normal,
+};
 
 /// For how many days, the day of sowing among them, a forecast looks ahead.
 pub const HORIZON_DAYS: u32 = 365;
@@ -160,7 +160,7 @@ impl NobodyUp {
         // The first of n seedlings is more certain than each alone.
         let width = sigma / (1.0 + 2.0 * f64::from(seeds).ln()).sqrt();
         Ok(Self {
-            chances: beta_binomial(seeds, outlook),
+            chances: beta_binomial::chances(seeds, outlook),
             time_factor,
             sigma,
             step: time_factor.tau.min(width) / 1.5,
@@ -202,20 +202,4 @@ impl NobodyUp {
         }
         sum
     }
-}
-
-/// P(r) for r = 0, 1 … n of the Beta-binomial.
-fn beta_binomial(seeds: u32, Outlook { a, b }: Outlook) -> Vec<f64> {
-    let n = f64::from(seeds);
-    let ln_whole = ln_gamma(n + 1.0) - ln_beta(a, b);
-    let unscaled: Vec<f64> = (0..=seeds)
-        .map(|r| {
-            let r = f64::from(r);
-            let ways = ln_whole - ln_gamma(r + 1.0) - ln_gamma(n - r + 1.0);
-            (ways + ln_beta(a + r, b + n - r)).exp()
-        })
-        .collect();
-    // The logs of large gammas lose some digits; the sum is known to be 1.
-    let sum: f64 = unscaled.iter().sum();
-    unscaled.into_iter().map(|chance| chance / sum).collect()
 }

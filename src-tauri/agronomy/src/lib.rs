@@ -13,32 +13,55 @@
 //! target, wasm32 included. Temperatures are in °C, times in days, shares in
 //! 0 to 1. Bad input is an [`Error`] with a code, never a panic or a NaN.
 
+mod beta_binomial;
 mod book;
+mod compare;
 mod crop;
 mod curve;
 mod day;
+mod degree_days;
 mod drying;
 mod emergence;
+mod enough;
 mod entry;
 mod error;
 mod forecast;
+mod frost;
+mod indices;
+mod learn;
+mod light;
 mod normal;
 mod outlook;
 mod packet;
+mod season;
+mod verdict;
+mod watch;
 
 pub use book::{BookError, CropBook, crops};
+pub use compare::{interval, p_higher};
 pub use crop::{
     Basis, Cardinals, Caution, Crop, CropGroup, DayNight, Hardiness, LightNeed, Maturity,
     MaturityFrom, Provenance, SowingCompost, Treatment,
 };
 pub use curve::{Curve, CurveError};
 pub use day::{day_temperature_at, mean_from_reading_now};
+pub use degree_days::degree_days;
 pub use drying::{drying_interval_days, vapour_pressure_kpa};
 pub use emergence::{
     PROGRESS_EPSILON, SIGMA, TAU_KIND, TimeFactor, average_emerged_share, emerged_share,
     old_seed_time_factor, tau,
 };
+pub use enough::{CONFIDENCE, MOST_SEEDS, cells_to_sow, seeds_to_sow};
 pub use error::Error;
 pub use forecast::{Forecast, HORIZON_DAYS, forecast, probability_any_up};
+pub use frost::{FrostOdds, Half, Hemisphere, MonthDay, frost_date};
+pub use indices::{GerminationIndices, germination_indices};
+pub use learn::{Finished, learnt_time_factor};
+pub use light::{
+    Light, daily_light_integral, day_length_hours, extraterrestrial_radiation, lamp_light_integral,
+};
 pub use outlook::Outlook;
 pub use packet::{PacketOutlook, Storage, Test, packet_outlook};
+pub use season::{Window, end_of_growth, last_useful_sowing, set_out_window, sowing_window};
+pub use verdict::{NoVerdict, Remedy, Standing, VERDICT_FROM, Verdict, verdict};
+pub use watch::{Beside, DEAD, Posterior, Watched};

@@ -1,7 +1,7 @@
 //! The standard normal distribution, tail-safe.
 
 use statrs::function::erf::{erfc, erfc_inv};
-use std::f64::consts::SQRT_2;
+use std::f64::consts::{SQRT_2, TAU};
 
 /// Φ(z), the share of a standard normal below `z`.
 pub(crate) fn cdf(z: f64) -> f64 {
@@ -11,4 +11,46 @@ pub(crate) fn cdf(z: f64) -> f64 {
 /// Φ⁻¹(share) for a share strictly between 0 and 1.
 pub(crate) fn quantile(share: f64) -> f64 {
     -SQRT_2 * erfc_inv(2.0 * share)
+}
+
+/// Below this the logarithm is taken from the asymptotic series: Φ itself leaves
+/// the range of a float at -38.
+const FAR: f64 = -20.0;
+
+/// ln Φ(z), at any distance. No crate at hand has it.
+pub(crate) fn ln_cdf(z: f64) -> f64 {
+    if z > 0.0 {
+        (-cdf(-z)).ln_1p()
+    } else if z > FAR {
+        cdf(z).ln()
+    } else {
+        // Abramowitz and Stegun, 26.2.12.
+        let x = 1.0 / (z * z);
+        let series =
+            1.0 - x * (1.0 - 3.0 * x * (1.0 - 5.0 * x * (1.0 - 7.0 * x * (1.0 - 9.0 * x))));
+        ln_density(z) - (-z).ln() + series.ln()
+    }
+}
+
+/// ln(Φ(high) - Φ(low)) for `low` below `high`, without loss in the tails or
+/// where the two are close.
+pub(crate) fn ln_between(low: f64, high: f64) -> f64 {
+    let width = high - low;
+    let middle = f64::midpoint(low, high);
+    if width * middle.abs().max(1.0) < 1e-4 {
+        let bend = (middle * middle - 1.0) * width * width / 24.0;
+        return ln_density(middle) + width.max(f64::MIN_POSITIVE).ln() + bend.ln_1p();
+    }
+    // From the side on which both are small.
+    let (low, high) = if middle > 0.0 {
+        (-high, -low)
+    } else {
+        (low, high)
+    };
+    let ln_high = ln_cdf(high);
+    ln_high + (-(ln_cdf(low) - ln_high).exp()).ln_1p()
+}
+
+fn ln_density(z: f64) -> f64 {
+    -0.5 * z * z - 0.5 * TAU.ln()
 }

@@ -67,7 +67,7 @@ impl Outlook {
 
     /// By halving: the library's own inverse is meant for parameters near 1 and
     /// these may be anywhere.
-    fn quantile(self, share: f64) -> f64 {
+    pub(crate) fn quantile(self, share: f64) -> f64 {
         let (mut low, mut high) = (0.0, 1.0);
         for _ in 0..HALVINGS {
             let middle = f64::midpoint(low, high);
