@@ -128,12 +128,12 @@ mod tests {
 
     #[test]
     fn a_curve_is_published_or_built() {
-        let optimum = "optimum_c = [26.7, \"house\", \"judgement\"]\n";
+        let optimum = "optimum_c = [[22, 26], \"house\", \"judgement\"]\n";
         assert!(refused(optimum, "").contains("either curve or"));
         let both = "base_c = [1, \"house\", \"judgement\"]\nspecies = [\"Asparagus";
         assert!(refused("species = [\"Asparagus", both).contains("either curve or"));
-        assert!(refused(optimum, &optimum.replace("26.7", "36")).contains("optimum_c"));
-        assert!(refused(optimum, &optimum.replace("26.7", "1")).contains("must rise"));
+        assert!(refused(optimum, &optimum.replace("26]", "36]")).contains("optimum_c"));
+        assert!(refused(optimum, &optimum.replace("22", "1")).contains("must rise"));
     }
 
     #[test]

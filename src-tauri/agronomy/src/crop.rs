@@ -65,14 +65,14 @@ pub struct Crop {
 
 /// What a curve is built from where no days at several temperatures are
 /// published: the rate is 0 at the base, rises in a straight line to
-/// 1/`days_at_optimum` at the optimum, and falls in a straight line to 0 at the
-/// crop's maximum.
+/// 1/`days_at_optimum` at the cool end of the optimum, stays there to its warm
+/// end, and falls in a straight line to 0 at the crop's maximum.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Cardinals {
     /// At or below it, in °C, none comes up.
     pub base_c: f64,
-    /// Where seedlings come up fastest, in °C.
-    pub optimum_c: f64,
+    /// Where seedlings come up fastest, in °C, cool end and warm end.
+    pub optimum_c: (f64, f64),
     /// The usual days to emergence at the optimum.
     pub days_at_optimum: f64,
 }

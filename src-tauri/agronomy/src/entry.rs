@@ -30,7 +30,7 @@ pub(crate) struct Entry {
     species: Figure<String>,
     curve: Option<Figure<Vec<(f64, NodeDays)>>>,
     base_c: Option<Figure<f64>>,
-    optimum_c: Option<Figure<f64>>,
+    optimum_c: Option<Figure<(f64, f64)>>,
     days_at_optimum: Option<Figure<f64>>,
     recommended_c: Figure<(f64, f64)>,
     maximum_c: Figure<f64>,
@@ -117,8 +117,12 @@ impl Entry {
         let (nodes, built) = match (published, cardinals) {
             (Some(nodes), (None, None, None)) => (nodes_of(nodes), None),
             (None, (Some(base_c), Some(optimum_c), Some(days_at_optimum))) => {
-                read.hold("optimum_c", optimum_c < maximum_c)?;
-                let nodes = vec![(base_c, None), (optimum_c, Some(days_at_optimum))];
+                let (cool, warm) = optimum_c;
+                read.hold("optimum_c", cool <= warm && warm < maximum_c)?;
+                let mut nodes = vec![(base_c, None), (cool, Some(days_at_optimum))];
+                if cool < warm {
+                    nodes.push((warm, Some(days_at_optimum)));
+                }
                 let built = Cardinals {
                     base_c,
                     optimum_c,
