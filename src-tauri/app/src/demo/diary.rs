@@ -3,12 +3,14 @@
 use super::scenario::Where;
 use crate::act::code_after;
 use crate::error::AppError;
+use crate::jobs::jobs;
+use crate::picture::Picture;
 use chrono::{DateTime, NaiveDate, NaiveDateTime, NaiveTime, TimeDelta, Utc};
 use chrono_tz::Tz;
-use plumule_journal::content::{Content, JobPutOff, ReadingTaken, Shown};
+use plumule_journal::content::{Content, Felt, JobPutOff};
 use plumule_journal::id::PlaceId;
 use plumule_journal::stamp::{Happened, Stamp, instant_of};
-use plumule_journal::subject::Subject;
+use plumule_journal::words::{Feel, Watering};
 use plumule_journal::{Ids, Journal, Wish};
 use std::collections::BTreeMap;
 use uuid::Uuid;
@@ -98,40 +100,30 @@ impl Diary {
         Ok(())
     }
 
-    /// Last evening's second thoughts: a reading that was mistyped, a feel of
-    /// the wrong tray, and a job put off.
+    /// Last evening's second thoughts: a tray that was dry after all, one that
+    /// was never felt, and a job put off.
     pub(super) fn second_thoughts(&self, journal: &mut Journal) -> Result<(), AppError> {
         let evening = (self.today - TimeDelta::days(1))
             .and_time(NaiveTime::from_hms_opt(20, 0, 0).unwrap_or_default());
-        let greenhouse = self.ids.get("place Greenhouse").map(|id| PlaceId(*id));
-        if let Some(place) = greenhouse {
-            let lines = journal.timeline(&[Subject::Place(place)], 30)?;
-            let mistyped = lines.iter().find_map(|line| match &line.holds {
-                Some(Content::ReadingTaken(reading)) => Some((line.entry.id, reading.clone())),
-                _ => None,
+        let picture = Picture::of_the_living(journal, &self.stamp(evening))?;
+        let mut moist = picture.trays.values().filter_map(|tray| {
+            let last = tray.felt.last()?;
+            let often = tray.felt.len() > 3 && last.feel == Some(Feel::Moist);
+            often.then_some((tray.described.tray, last.at.entry))
+        });
+        if let Some((tray, root)) = moist.next() {
+            let dry = Content::Felt(Felt {
+                tray,
+                feel: Some(Feel::Dry),
+                water: Some(Watering::Rose),
             });
-            if let Some((root, ReadingTaken { place, of, shown })) = mistyped {
-                let shown = match shown {
-                    Shown::LowHigh { min_c, max_c } => Shown::LowHigh {
-                        min_c: min_c - 1.0,
-                        max_c,
-                    },
-                    now @ Shown::Now { .. } => now,
-                };
-                let right = Content::ReadingTaken(ReadingTaken { place, of, shown });
-                journal.correct(&self.stamp(evening), root, right, None, "", true)?;
-            }
+            journal.correct(&self.stamp(evening), root, dry, None, "", true)?;
         }
         let later = evening + TimeDelta::minutes(2);
-        let picture = crate::picture::Picture::of_the_living(journal, &self.stamp(later))?;
-        let wrong = picture.trays.values().find_map(|tray| {
-            let felt = tray.felt.last()?;
-            (tray.felt.len() > 3).then_some(felt.at.entry)
-        });
-        if let Some(root) = wrong {
+        if let Some((_, root)) = moist.next() {
             journal.withdraw(&self.stamp(later), root, "", true)?;
         }
-        let jobs = crate::jobs::jobs(&picture, later);
+        let jobs = jobs(&picture, later);
         if let Some(job) = jobs.iter().find(|job| job.key.kind == "thin") {
             let put_off = JobPutOff {
                 job: job.key.clone(),

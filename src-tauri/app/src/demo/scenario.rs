@@ -80,7 +80,7 @@ const PACKETS: &[Packet] = &[
     ("tale", "pea", "Taller Tale", 1, 200),
     ("plumb", "bean_snap", "Plumb Line", 1, 120),
     ("noonday", "corn_sweet", "Noonday", 1, 80),
-    ("haze", "Cosmos", "Evening Haze", 1, 100),
+    ("haze", "Phacelia", "Evening Haze", 1, 100),
 ];
 
 /// What was raised, in which tray, and what became of it.
@@ -395,7 +395,7 @@ pub(super) fn cuttings(diary: &mut Diary) {
         Content::BatchStarted(BatchStarted {
             batch,
             origin: Origin::Cuttings,
-            crop: "Rosemary".to_owned(),
+            crop: "rosemary".to_owned(),
             variety: String::new(),
             tray,
             cells: (0..10).collect(),

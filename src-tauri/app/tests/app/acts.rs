@@ -6,6 +6,9 @@ use plumule_app::acts::{Act, PartAnswer, SeedsAnswer, Until, UpAnswer};
 use plumule_app::view::{
     Answer, JobKind, PacketForm, PlaceForm, PlantsRef, RangeView, Stage, TrayChoice, TrayView,
 };
+use plumule_journal::content::{Content, Noted};
+use plumule_journal::subject::Subject;
+use plumule_journal::{Journal, Wish};
 
 fn packet() -> PacketForm {
     PacketForm {
@@ -445,4 +448,52 @@ fn cuttings_start_without_a_packet_and_the_bench_shows_what_is_free() {
     );
     let seeds: Vec<u32> = chosen.seeds_for.iter().map(|it| it.unwrap()).collect();
     assert!(seeds.is_sorted() && seeds[0] >= 1 && seeds[99] > 100);
+}
+
+#[test]
+fn a_tray_left_alone_for_120_days_is_set_aside_and_comes_back() {
+    let mut this = sown();
+    this.bench.wait_days(121);
+    let stamp = this.bench.stamp();
+    let trays = this.bench.app.trays(&stamp).unwrap();
+    assert!(trays.places.is_empty());
+    assert_eq!(trays.set_aside[0].tray, this.tray);
+    assert_eq!(trays.set_aside[0].plants.len(), 1);
+    this.bench.done(Act::Feel {
+        trays: vec![this.tray.clone()],
+        feel: Some("dry".to_owned()),
+        water: None,
+    });
+    let stamp = this.bench.stamp();
+    let trays = this.bench.app.trays(&stamp).unwrap();
+    assert!(trays.set_aside.is_empty());
+    assert_eq!(trays.places[0].trays[0].tray, this.tray);
+}
+
+#[test]
+fn acts_written_together_are_all_written_or_none() {
+    let mut this = sown();
+    let before = this.entries();
+    let act = |at: &mut Bench, text: &str| {
+        let note = Content::Noted(Noted {
+            about: Subject::Garden,
+            text: text.to_owned(),
+        });
+        let wish = Wish {
+            contents: vec![note],
+            happened: None,
+            hand: String::new(),
+            confirmed: true,
+        };
+        (at.stamp(), wish)
+    };
+    let (one, empty) = (act(&mut this.bench, "One"), act(&mut this.bench, " "));
+    let two = act(&mut this.bench, "Two");
+    let stamp = this.bench.stamp();
+    let mut journal = Journal::open(this.bench.home.path(), &stamp).unwrap();
+    let refused = journal.write_all([one.clone(), empty]).unwrap_err();
+    assert_eq!(refused.code(), "text_empty");
+    assert_eq!(this.entries(), before);
+    journal.write_all([one, two]).unwrap();
+    assert_eq!(this.entries(), before + 2);
 }

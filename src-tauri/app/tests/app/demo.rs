@@ -161,5 +161,6 @@ fn tells_its_stories(app: &App, now: DateTime<Utc>) {
     assert_eq!(halves.count(), 2, "one pricked out into two trays");
     let lines = || pages.iter().flat_map(|page| &page.timeline);
     assert!(lines().any(|line| line.withdrawn), "a withdrawal");
+    assert!(lines().any(|line| line.corrected), "a correction");
     assert!(lines().any(|line| !line.hand.is_empty()), "a helper's hand");
 }
