@@ -18,5 +18,6 @@ export default defineConfig(({ mode }) => ({
     include: ['tests/**/*.test.ts'],
     setupFiles: ['tests/setup.ts'],
     restoreMocks: true,
+    testTimeout: 60_000,
   },
 }));

@@ -1,1 +1,5 @@
 import '@testing-library/jest-dom/vitest';
+import { configure } from '@testing-library/svelte';
+
+// A busy machine is not a fault.
+configure({ asyncUtilTimeout: 10_000 });
