@@ -4,9 +4,14 @@
 //! stood at, this crate says how far along a sowing is ([`Curve`]), what share
 //! of its seedlings should be up ([`emerged_share`]), on which days they are to
 //! be expected ([`forecast()`]), what a packet is still worth
-//! ([`packet_outlook`]) and when to feel the compost next
-//! ([`drying_interval_days`]). The figures of each crop, every one with its
-//! source, are in [`crops`].
+//! ([`packet_outlook`]), how many seeds to sow for the plants wanted
+//! ([`seeds_to_sow`], [`cells_to_sow`]) and when to feel the compost next
+//! ([`drying_interval_days`]). Of a sowing that is late it says whether to wait or
+//! sow again ([`verdict()`]), of one that did badly why ([`causes()`]), of one that
+//! is done how it went ([`germination_indices`], [`interval`], [`p_higher`]), and
+//! of a year when there is frost, light and time ([`FrostOdds`],
+//! [`day_length_hours`], [`last_useful_sowing`]). The figures of each crop, every
+//! one with its source, are in [`crops`].
 //!
 //! Nothing here reads a clock, a file or a database, keeps state between calls
 //! or knows of trays: the same question always has the same answer, on every
@@ -15,6 +20,7 @@
 
 mod beta_binomial;
 mod book;
+mod causes;
 mod compare;
 mod crop;
 mod curve;
@@ -38,6 +44,7 @@ mod verdict;
 mod watch;
 
 pub use book::{BookError, CropBook, crops};
+pub use causes::{CAUSES_SHOWN, Cause, CauseKind, Compost, Fact, Kept, Seen, causes};
 pub use compare::{interval, p_higher};
 pub use crop::{
     Basis, Cardinals, Caution, Crop, CropGroup, DayNight, Hardiness, LightNeed, Maturity,

@@ -81,7 +81,7 @@ def answer_wait(q):
         ln_s_only = ln_s_only + number * ln_between(z(before), z(after))
     # Points of ln s that weigh nothing are dropped before the grid is spread out.
     keep = ln_s_only > ln_s_only.max() - 300
-    ln_s, ln_left, ln_s_only = ln_s[keep], ln_left[keep], ln_s_only[keep]
+    ln_left, ln_s_only = ln_left[keep], ln_s_only[keep]
     left = np.exp(ln_left)
     pi = share[:, None]
     not_up = pi * left + (1 - pi)
@@ -100,11 +100,9 @@ def answer_wait(q):
     final = last + float((joint * (firm + undug * coming)).sum())
     by_then, firm_by_then = coming, np.ones_like(left)
     if "horizon" in q:
-        at_last = np.maximum(np.exp(special.log_ndtr(-((math.log(q["horizon"]) - ln_s) / q["sigma"]))), 0) \
-            if q["horizon"] > 0 else np.ones_like(ln_s)
-        ups = np.maximum(left - at_last, 0)
-        by_then = pi * ups / not_up
-        firm_by_then = ups / left
+        ln_then = special.log_ndtr(-z(q["horizon"]))[keep]
+        firm_by_then = -np.expm1(np.minimum(ln_then - ln_left, 0.0))
+        by_then = pi * left * firm_by_then / not_up
     if need <= 0:
         return {"p_dead": p_dead, "p_any_more": any_more, "expected_final": final, "p_reach": 1.0, "seeds_beside": None}
 
