@@ -190,6 +190,11 @@ pub enum Act {
         /// The place.
         place: PlaceForm,
     },
+    /// Put places into walking order.
+    OrderPlaces {
+        /// All places in use, in the order of the walk.
+        places: Vec<String>,
+    },
     /// Say what is true of the growing.
     DescribeGarden {
         /// The garden.

@@ -224,6 +224,7 @@ fn answer(door: Door, say: Say, made: &Made) -> Answer {
             act: act.to_string(),
             say,
             tray: made.tray.map(|id| id.to_string()),
+            sowing: made.sowing.map(|id| id.to_string()),
             packet: made.packet.map(|id| id.to_string()),
             place: made.place.map(|id| id.to_string()),
         },

@@ -43,13 +43,14 @@ pub(crate) fn plants_line_with(
     let stage = stage(picture, plants, growth, today)?;
     let (opened_by, tray) = opened(picture, plants)?;
     let (crop, variety) = picture.crop_of(plants).unwrap_or(("?", ""));
-    let seeds = match plants {
-        Plants::Sowing(id) => match picture.sowings.get(&id)?.sown.seeds {
-            Seeds::Exact(number) | Seeds::About(number) => Some(number),
-            Seeds::Pinch => None,
-        },
+    let sown = match plants {
+        Plants::Sowing(id) => Some(&picture.sowings.get(&id)?.sown),
         Plants::Batch(_) => None,
     };
+    let seeds = sown.and_then(|sown| match sown.seeds {
+        Seeds::Exact(number) | Seeds::About(number) => Some(number),
+        Seeds::Pinch => None,
+    });
     let coming = matches!(stage, Stage::Sown | Stage::ComingUp);
     let days = (today - opened_by.at.local.date()).num_days();
     Some(PlantsLine {
@@ -59,6 +60,7 @@ pub(crate) fn plants_line_with(
             known: crops().get(crop).is_some(),
         },
         variety: variety.to_owned(),
+        packet: sown.map(|sown| sown.packet.to_string()),
         stage,
         day: i32::try_from(days).unwrap_or(i32::MAX),
         seeds,

@@ -58,13 +58,13 @@ function line(
   dayNumber: number,
   rest: Partial<PlantsLine> = {},
 ): PlantsLine {
-  return { plants, crop: name, variety, stage, day: dayNumber, seeds: null, numbers: none, progress: null, cells: [], ...rest };
+  return { plants, crop: name, variety, packet: null, stage, day: dayNumber, seeds: null, numbers: none, progress: null, cells: [], ...rest };
 }
 const sowing = (id: string): PlantsRef => ({ type: 'sowing', id });
 const batch = (id: string): PlantsRef => ({ type: 'batch', id });
 
 const lines = {
-  tomato: line(sowing('s-tomato'), crop('tomato'), 'Amber Lantern', 'sown', 4, { seeds: 12, progress: 0.62, cells: range(0, 12) }),
+  tomato: line(sowing('s-tomato'), crop('tomato'), 'Amber Lantern', 'sown', 4, { packet: 'p-tomato', seeds: 12, progress: 0.62, cells: range(0, 12) }),
   pepper: line(sowing('s-pepper'), crop('pepper'), 'Little Bell', 'coming_up', 9, {
     seeds: 12, numbers: numbers({ up: 5, there: 5 }), cells: range(12, 24),
   }),

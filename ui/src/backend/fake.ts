@@ -184,6 +184,7 @@ export class FakeBackend implements Backend {
       act,
       say: data.say('fake-done'),
       tray: sown ? 't-k7' : null,
+      sowing: request?.do === 'sow' ? 's-new' : null,
       packet: request?.do === 'add_packet' ? 'p-tomato' : null,
       place: null,
     };

@@ -34,6 +34,7 @@ const undated = new Set<Act['do']>([
   'add_packet',
   'describe_packet',
   'describe_place',
+  'order_places',
   'describe_garden',
   'away',
 ]);

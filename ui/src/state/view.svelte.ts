@@ -1,6 +1,6 @@
 import { asAppError } from '../backend/backend';
 import type { AppError } from '../backend/generated/types';
-import type { Session, Written } from './session.svelte';
+import type { Session } from './session.svelte';
 
 /** A view asked of the app, and asked again after every change. */
 export class View<T> {
@@ -33,16 +33,16 @@ export class Attempt {
   busy = $state(false);
   error: AppError | null = $state(null);
 
-  /** True if it went through. */
-  async run(work: () => Promise<Written | null | void>): Promise<boolean> {
-    if (this.busy) return false;
+  /** What came of it; null if it was declined or went wrong. */
+  async run<T>(work: () => Promise<T>): Promise<T | null> {
+    if (this.busy) return null;
     this.busy = true;
     this.error = null;
     try {
-      return (await work()) !== null;
+      return await work();
     } catch (thrown) {
       this.error = asAppError(thrown);
-      return false;
+      return null;
     } finally {
       this.busy = false;
     }

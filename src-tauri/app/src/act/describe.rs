@@ -51,6 +51,25 @@ impl Maker<'_> {
             }))
         })
     }
+
+    /// Describes each place anew whose turn in the walk changes.
+    pub(super) fn order_places(&self, order: &[String]) -> Result<Made, AppError> {
+        let mut contents = Vec::new();
+        for (id, position) in order.iter().zip(1..) {
+            let place = self.journal.place(known(id)?)?;
+            let described = place.ok_or_else(|| AppError::bad_request(id))?.described;
+            if described.position != position {
+                contents.push(Content::PlaceDescribed(PlaceDescribed {
+                    position,
+                    ..described
+                }));
+            }
+        }
+        Ok(Made {
+            contents,
+            ..Made::default()
+        })
+    }
 }
 
 fn packet_described(

@@ -39,8 +39,10 @@ impl Maker<'_> {
         let mut made = Made::default();
         let tray = self.tray(said.into, &mut made)?;
         let cells = self.cells(tray, said.cells, None);
+        let sowing = SowingId(self.ids.next());
+        made.sowing = Some(sowing);
         made.contents.push(Content::Sown(Sown {
-            sowing: SowingId(self.ids.next()),
+            sowing,
             packet: known(said.packet)?,
             tray,
             cells,

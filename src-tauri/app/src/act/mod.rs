@@ -15,7 +15,7 @@ use crate::error::AppError;
 use chrono::NaiveDateTime;
 use chrono_tz::Tz;
 use plumule_journal::content::Content;
-use plumule_journal::id::{PacketId, PlaceId, TrayId};
+use plumule_journal::id::{PacketId, PlaceId, SowingId, TrayId};
 use plumule_journal::stamp::{Happened, Stamp};
 use plumule_journal::{Ids, Journal};
 use std::collections::{BTreeMap, BTreeSet};
@@ -25,6 +25,7 @@ use std::collections::{BTreeMap, BTreeSet};
 pub(crate) struct Made {
     pub(crate) contents: Vec<Content>,
     pub(crate) tray: Option<TrayId>,
+    pub(crate) sowing: Option<SowingId>,
     pub(crate) packet: Option<PacketId>,
     pub(crate) place: Option<PlaceId>,
 }
@@ -117,6 +118,7 @@ impl<'a> Maker<'a> {
                 retired,
             } => self.describe_packet(id, packet, *retired),
             Act::DescribePlace { place } => self.describe_place(place),
+            Act::OrderPlaces { places } => self.order_places(places),
             Act::DescribeGarden { garden } => describe::garden(garden),
             Act::Away { from, to } => Ok(describe::away(*from, *to)),
             Act::Sow {

@@ -105,6 +105,8 @@ pub struct PlantsLine {
     pub crop: CropName,
     /// Variety; may be empty.
     pub variety: String,
+    /// The packet of a sowing.
+    pub packet: Option<String>,
     /// Stage.
     pub stage: Stage,
     /// Whole days since sown, or since the batch began.
@@ -157,6 +159,8 @@ pub enum Answer {
         say: Say,
         /// The tray it made or concerned, if one.
         tray: Option<String>,
+        /// The sowing it made, if one.
+        sowing: Option<String>,
         /// The packet it made, if one.
         packet: Option<String>,
         /// The place it made, if one.

@@ -497,3 +497,28 @@ fn acts_written_together_are_all_written_or_none() {
     journal.write_all([one, two]).unwrap();
     assert_eq!(this.entries(), before + 2);
 }
+
+#[test]
+fn the_walking_order_is_one_act_and_one_undo() {
+    let mut bench = Bench::new();
+    let order = |bench: &mut Bench| -> Vec<String> {
+        let stamp = bench.stamp();
+        let places = bench.app.settings(&stamp, false).unwrap().places;
+        places.into_iter().map(|place| place.name).collect()
+    };
+    let (_, sill) = bench.done(place("Sill", "windowsill", (14.0, 20.0), "bright"));
+    let (_, shed) = bench.done(place("Shed", "shed", (5.0, 11.0), "dark"));
+    let (_, frame) = bench.done(place("Frame", "cold_frame", (3.0, 15.0), "bright"));
+    let walk = |places: [&String; 3]| Act::OrderPlaces {
+        places: places.map(Clone::clone).to_vec(),
+    };
+    bench.done(walk([&sill, &shed, &frame]));
+    assert_eq!(order(&mut bench), ["Sill", "Shed", "Frame"]);
+    let (act, _) = bench.done(walk([&frame, &sill, &shed]));
+    assert_eq!(order(&mut bench), ["Frame", "Sill", "Shed"]);
+    let stamp = bench.stamp();
+    bench.app.undo(&stamp, &act, false).unwrap();
+    assert_eq!(order(&mut bench), ["Sill", "Shed", "Frame"]);
+    let same = bench.act(walk([&sill, &shed, &frame])).unwrap_err();
+    assert_eq!(same.code, "nothing_to_write");
+}

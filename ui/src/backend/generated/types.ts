@@ -188,7 +188,11 @@ retired: boolean, } | { "do": "describe_place",
 /**
  * The place.
  */
-place: PlaceForm, } | { "do": "describe_garden", 
+place: PlaceForm, } | { "do": "order_places", 
+/**
+ * All places in use, in the order of the walk.
+ */
+places: Array<string>, } | { "do": "describe_garden", 
 /**
  * The garden.
  */
@@ -291,6 +295,10 @@ say: Say,
  * The tray it made or concerned, if one.
  */
 tray: string | null, 
+/**
+ * The sowing it made, if one.
+ */
+sowing: string | null, 
 /**
  * The packet it made, if one.
  */
@@ -975,6 +983,10 @@ crop: CropName,
  * Variety; may be empty.
  */
 variety: string, 
+/**
+ * The packet of a sowing.
+ */
+packet: string | null, 
 /**
  * Stage.
  */
