@@ -143,7 +143,7 @@ impl Window {
     pub async fn fill_in(&self, within: &[Spot<'_>], label: &str, words: &str) {
         let keys = format!("{CONTROL}a{CONTROL}{words}{TAB}");
         let what = format!("the field {label} takes {words}");
-        until(&what, async || {
+        self.until(&what, async || {
             let field = self.find("field", label, within).await?;
             field.click().await.ok()?;
             field.send_keys(&keys).await.ok()
@@ -171,7 +171,7 @@ impl Window {
     pub async fn pick_in(&self, within: &[Spot<'_>], label: &str, option: &str) {
         let what = format!("{label}: {option} can be picked");
         let path = format!("./option[contains(normalize-space(.), '{option}')]");
-        until(&what, async || {
+        self.until(&what, async || {
             let list = self.find("field", label, within).await?;
             list.find(Locator::XPath(&path))
                 .await
@@ -179,18 +179,6 @@ impl Window {
                 .click()
                 .await
                 .ok()
-        })
-        .await;
-    }
-
-    /// Sets a field for a time of day, HH:MM.
-    pub async fn set_time(&self, label: &str, time: &str) {
-        let what = format!("the field {label} takes {time}");
-        until(&what, async || {
-            let field = self.find("field", label, &[]).await?;
-            field.click().await.ok()?;
-            field.send_keys(&time.replace(':', "")).await.ok()?;
-            (field.prop("value").await.ok()?.as_deref() == Some(time)).then_some(())
         })
         .await;
     }
@@ -211,7 +199,7 @@ impl Window {
 
     /// The line of text that ends so, once it is there.
     pub async fn await_text(&self, end: &str) -> String {
-        until(&format!("a line ends with {end}"), async || {
+        self.until(&format!("a line ends with {end}"), async || {
             let text = self.text().await;
             text.lines()
                 .find(|line| line.ends_with(end))
@@ -223,7 +211,7 @@ impl Window {
     /// Waits until these words can be read; alternatives are parted by `|`.
     pub async fn sees(&self, words: &str) {
         let wanted: Vec<String> = words.split('|').map(folded).collect();
-        until(&format!("one reads “{words}”"), async || {
+        self.until(&format!("one reads “{words}”"), async || {
             let text = folded(&self.text().await);
             wanted
                 .iter()
@@ -236,7 +224,7 @@ impl Window {
     /// Waits until these words can be read no more.
     pub async fn sees_no_more(&self, words: &str) {
         let wanted = folded(words);
-        until(&format!("“{words}” is gone"), async || {
+        self.until(&format!("“{words}” is gone"), async || {
             (!folded(&self.text().await).contains(&wanted)).then_some(())
         })
         .await;
@@ -247,7 +235,7 @@ impl Window {
         let Some(((kind, name), outer)) = within.split_last() else {
             panic!("in which part?")
         };
-        until(&format!("{within:?} has {words:?}"), async || {
+        self.until(&format!("{within:?} has {words:?}"), async || {
             for part in self.all(kind, name, outer).await {
                 let text = folded(&part.text().await.ok()?);
                 if words.iter().all(|words| text.contains(&folded(words))) {
@@ -276,7 +264,8 @@ impl Window {
     /// Waits for the first such thing.
     pub async fn await_one(&self, kind: &str, name: &str, within: &[Spot<'_>]) -> Element {
         let what = format!("there is the {kind} {name} {within:?}");
-        until(&what, async || self.find(kind, name, within).await).await
+        self.until(&what, async || self.find(kind, name, within).await)
+            .await
     }
 
     /// Waits for one such thing of several, counted from 0.
@@ -288,15 +277,22 @@ impl Window {
         number: usize,
     ) -> Element {
         let what = format!("there is a {kind} {name} {within:?}, number {number}");
-        until(&what, async || {
+        self.until(&what, async || {
             self.all(kind, name, within).await.into_iter().nth(number)
         })
         .await
     }
 
+    async fn until<T>(&self, what: &str, ask: impl AsyncFnMut() -> Option<T>) -> T {
+        match attempt(ask).await {
+            Some(answer) => answer,
+            None => panic!("not so: {what}. On the screen:\n{}", self.text().await),
+        }
+    }
+
     async fn click(&self, kind: &str, name: &str, within: &[Spot<'_>]) {
         let what = format!("the {kind} {name} {within:?} can be pressed");
-        let pressed = attempt(async || {
+        self.until(&what, async || {
             let found = self.find(kind, name, within).await?;
             if !found.is_enabled().await.ok()? {
                 return None;
@@ -304,9 +300,6 @@ impl Window {
             found.click().await.ok()
         })
         .await;
-        if pressed.is_none() {
-            panic!("not so: {what}. On the screen:\n{}", self.text().await);
-        }
     }
 
     async fn find(&self, kind: &str, name: &str, within: &[Spot<'_>]) -> Option<Element> {
