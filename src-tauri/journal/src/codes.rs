@@ -104,6 +104,30 @@ pub const ERRORS: &[&str] = &[
     "journal_newer",
     "not_a_journal",
     "file_failed",
+    "cancelled",
+    "backup_unknown",
+];
+
+/// What a check finds: `finding-<code>`.
+pub const FINDINGS: &[&str] = &[
+    // fault: as the database says it
+    "file_damaged",
+    // first, last: numbers on this copy
+    "entries_unread",
+    // entry: its number on this copy
+    "entry_unreadable",
+    // entry
+    "entry_altered",
+    // entry, columns
+    "entry_misfiled",
+    // device, first, last: numbers on that device
+    "entries_missing",
+    // table, rows: how many
+    "projection_differs",
+    // photo: its SHA-256
+    "photo_missing",
+    // photo
+    "photo_altered",
 ];
 
 /// All codes, each with the prefix of its message key.
@@ -111,4 +135,5 @@ pub const ALL_CODES: &[(&str, &[&str])] = &[
     ("refused", REFUSALS),
     ("asks", QUESTIONS),
     ("error", ERRORS),
+    ("finding", FINDINGS),
 ];

@@ -4,7 +4,7 @@
 use crate::error::Error;
 use crate::id::{DeviceId, Ids};
 use crate::stamp::Stamp;
-use crate::store::open::connect;
+use crate::store::open::{Expect, connect};
 use chrono::{DateTime, Utc};
 use rusqlite::{Connection, OptionalExtension, params};
 use std::path::Path;
@@ -14,6 +14,8 @@ const APPLICATION_ID: i64 = 0x504c_5544;
 const VERSION: i64 = 1;
 /// Where the identity is kept among the habits.
 const IDENTITY: &str = "device";
+/// Where it is kept that the journal beside it was made.
+const MADE: &str = "journal";
 
 /// `device.db` beside the journal's folder: the identity of this copy, habits
 /// and drafts as texts under keys, and which notices were delivered.
@@ -29,7 +31,12 @@ impl Device {
     /// If the file cannot be opened, is newer, or is not ours.
     pub fn open(home: &Path, stamp: &Stamp) -> Result<Self, Error> {
         make_folder(home)?;
-        let mut db = connect(&home.join("device.db"), APPLICATION_ID, VERSION)?;
+        let mut db = connect(
+            &home.join("device.db"),
+            APPLICATION_ID,
+            VERSION,
+            Expect::Any,
+        )?;
         let tx = db.transaction_with_behavior(rusqlite::TransactionBehavior::Immediate)?;
         let version: i64 = tx.query_row("PRAGMA user_version", [], |row| row.get(0))?;
         if version == 0 {
@@ -64,6 +71,17 @@ impl Device {
         let id = DeviceId(Ids::new(stamp, &format!("device after '{old}'")).next());
         self.set(IDENTITY, &id.to_string())?;
         Ok(id)
+    }
+
+    /// What is known of the journal beside it.
+    pub(crate) fn expect(&self) -> Result<Expect, Error> {
+        let made = self.get(MADE)?.is_some();
+        Ok(if made { Expect::Made } else { Expect::Any })
+    }
+
+    /// The journal beside it is made: from now on it is never missing.
+    pub(crate) fn made(&self) -> Result<(), Error> {
+        self.set(MADE, "made")
     }
 
     /// A text kept under a key.

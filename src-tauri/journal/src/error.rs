@@ -1,6 +1,6 @@
 //! What can go wrong, and what is asked first: codes with typed arguments.
 //! The sentences are in the message files, under `refused-<code>`,
-//! `asks-<code>` and `error-<code>`.
+//! `asks-<code>`, `error-<code>` and `finding-<code>`.
 
 use chrono::{NaiveDate, NaiveDateTime};
 use std::collections::BTreeMap;
@@ -112,6 +112,12 @@ pub enum Error {
     /// The database is damaged.
     #[error("damaged: {0}")]
     Damaged(String),
+    /// It was cancelled; nothing was changed.
+    #[error("cancelled")]
+    Cancelled,
+    /// There is no backup of that name.
+    #[error("no such backup")]
+    NoBackup,
 }
 
 impl Error {
@@ -123,10 +129,21 @@ impl Error {
             Error::Refused(refusal) => refusal.code,
             Error::Store(error) => store_code(error),
             Error::Text(_) | Error::Damaged(_) => "journal_damaged",
-            Error::File { .. } => "file_failed",
+            Error::File { source, .. } => file_code(source),
             Error::Newer { .. } => "journal_newer",
             Error::NotAJournal => "not_a_journal",
+            Error::Cancelled => "cancelled",
+            Error::NoBackup => "backup_unknown",
         }
+    }
+}
+
+fn file_code(error: &std::io::Error) -> &'static str {
+    use std::io::ErrorKind;
+    match error.kind() {
+        ErrorKind::StorageFull | ErrorKind::QuotaExceeded => "disk_full",
+        ErrorKind::ReadOnlyFilesystem | ErrorKind::PermissionDenied => "journal_read_only",
+        _ => "file_failed",
     }
 }
 

@@ -5,6 +5,7 @@ use crate::device::{Device, make_folder};
 use crate::door::Door;
 use crate::entry::Line;
 use crate::error::Error;
+use crate::finding::{Findings, Watch};
 use crate::fold::State;
 use crate::id::{BatchId, DeviceId, EntryId, PacketId, PlaceId, SowingId, TrayId};
 use crate::stamp::{Happened, Stamp};
@@ -14,11 +15,11 @@ use crate::state::{
 use crate::store::{open, project, read};
 use crate::subject::Subject;
 use crate::wish::{Answer, Report, Wish};
-use crate::{amend, check, label, merge};
+use crate::{amend, audit, backup, check, label, merge};
 use chrono::{DateTime, NaiveDate, Utc};
 use rusqlite::{Connection, Transaction, TransactionBehavior};
 use std::collections::BTreeMap;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 /// A journal, open: the one way to write it and to read what it adds up to.
 #[derive(Debug)]
@@ -26,6 +27,7 @@ pub struct Journal {
     db: Connection,
     device: Device,
     id: DeviceId,
+    home: PathBuf,
 }
 
 /// A transaction that no other writer can come between.
@@ -79,10 +81,19 @@ impl Journal {
         let folder = home.join("journal");
         make_folder(&folder.join("photos"))?;
         make_folder(&folder.join("backups"))?;
-        let db = open::journal(&folder.join("journal.db"))?;
         let device = Device::open(home, stamp)?;
+        let expect = device.expect()?;
+        let db = open::journal(&folder.join("journal.db"), expect)?;
+        if expect == open::Expect::Any {
+            device.made()?;
+        }
         let id = device.id()?;
-        Ok(Self { db, device, id })
+        Ok(Self {
+            db,
+            device,
+            id,
+            home: home.to_owned(),
+        })
     }
 
     /// The identity this copy writes under.
@@ -337,17 +348,21 @@ impl Journal {
         read::lines(&self.db)
     }
 
-    /// Takes in lines of a journal, another's or this one's own: what is here
-    /// already changes nothing, what is damaged is reported by its number and
+    /// Takes in lines of a journal, another's or this one's own, after a backup
+    /// unless the last one holds the same: what is here already changes nothing, what is damaged is reported by its number and
     /// left out, what is of unknown kind is kept.
     ///
     /// # Errors
-    /// If the database fails; nothing was taken in then.
+    /// If the backup cannot be made or the database fails; nothing was taken in
+    /// then.
     pub fn take_in<'a>(
         &mut self,
         stamp: &Stamp,
         lines: impl Iterator<Item = &'a str>,
     ) -> Result<Report, Error> {
+        if self.count()? > 0 && !backup::is_current(self)? {
+            backup::make(self, stamp, &mut |_| true)?;
+        }
         let tx = begin(&mut self.db)?;
         let report = merge::take_in(tx, stamp, &self.device, self.id, lines)?;
         self.id = self.device.id()?;
@@ -365,7 +380,19 @@ impl Journal {
         Ok(u64::try_from(count).unwrap_or(0))
     }
 
-    #[cfg(test)]
+    /// Checks everything there is: the file, every entry, what they add up to,
+    /// the photos. Changes nothing; what fails is a finding. `watch` is told
+    /// how far it is and cancels by false.
+    pub fn check(&self, watch: &mut Watch) -> Findings {
+        audit::all(&self.db, &self.home.join("journal/photos"), watch)
+    }
+
+    /// The folder it is in.
+    #[must_use]
+    pub fn home(&self) -> &Path {
+        &self.home
+    }
+
     pub(crate) fn connection(&self) -> &Connection {
         &self.db
     }

@@ -4,6 +4,8 @@
 //! Crops are keys here: what they mean is the agronomy's business.
 
 mod amend;
+mod audit;
+pub mod backup;
 mod check;
 pub mod codes;
 pub mod content;
@@ -11,11 +13,15 @@ mod device;
 mod door;
 pub mod entry;
 pub mod error;
+mod files;
+pub mod finding;
 mod fold;
 pub mod id;
 mod journal;
 mod label;
 mod merge;
+mod recover;
+mod salvage;
 pub mod stamp;
 mod standing;
 pub mod state;
@@ -29,10 +35,13 @@ mod touches;
 pub mod wish;
 pub mod words;
 
+pub use audit::Gap;
 pub use codes::ALL_CODES;
 pub use device::Device;
 pub use entry::{Entry, Line};
 pub use error::{Error, Question, Refusal, Value};
+pub use finding::{Finding, Findings, Progress};
 pub use id::Ids;
 pub use journal::Journal;
+pub use recover::{Recovery, recover};
 pub use wish::{Answer, Report, Wish};

@@ -8,12 +8,27 @@ use crate::id::DeviceId;
 use crate::stamp::Stamp;
 use crate::store::{add, project};
 use crate::wish::Report;
-use rusqlite::Transaction;
+use rusqlite::{Connection, Transaction};
 
 pub(crate) fn take_in<'a>(
     tx: Transaction,
     stamp: &Stamp,
     device: &Device,
+    own: DeviceId,
+    lines: impl Iterator<Item = &'a str>,
+) -> Result<Report, Error> {
+    let report = union(&tx, own, lines)?;
+    // First: an identity too many does no harm, one shared by two copies does.
+    if report.new_identity {
+        device.renew(stamp)?;
+    }
+    tx.commit()?;
+    Ok(report)
+}
+
+/// The union alone, inside a transaction.
+pub(crate) fn union<'a>(
+    db: &Connection,
     own: DeviceId,
     lines: impl Iterator<Item = &'a str>,
 ) -> Result<Report, Error> {
@@ -28,24 +43,19 @@ pub(crate) fn take_in<'a>(
             report.damaged.push(number);
             continue;
         };
-        let clash = entry.device == own && add::number_taken(&tx, entry.device, entry.seq)?;
-        let Some(nr) = add::entry(&tx, &entry)? else {
+        let clash = entry.device == own && add::number_taken(db, entry.device, entry.seq)?;
+        let Some(nr) = add::entry(db, &entry)? else {
             report.known += 1;
             continue;
         };
         report.new += 1;
         report.new_identity |= clash;
         report.unknown_kinds += u64::from(entry.content.is_none());
-        for (subject, weighs) in project::entry(&tx, nr, &entry)? {
+        for (subject, weighs) in project::entry(db, nr, &entry)? {
             *touched.entry(subject).or_default() |= weighs;
         }
     }
-    project::refold_all(&tx, &touched)?;
+    project::refold_all(db, &touched)?;
     report.touched = project::subjects(&touched);
-    // First: an identity too many does no harm, one shared by two copies does.
-    if report.new_identity {
-        device.renew(stamp)?;
-    }
-    tx.commit()?;
     Ok(report)
 }

@@ -222,6 +222,11 @@ impl World {
         world
     }
 
+    /// Closes the journal and gives its folder.
+    pub fn close(self) -> TempDir {
+        self.home
+    }
+
     /// A fresh stamp of a day.
     pub fn stamp(&mut self, n: u8) -> Stamp {
         self.stamps = self.stamps.wrapping_add(1);

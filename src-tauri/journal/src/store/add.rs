@@ -22,6 +22,15 @@ pub(crate) fn entry(db: &Connection, entry: &Entry) -> Result<Option<i64>, Error
     Ok((added == 1).then(|| db.last_insert_rowid()))
 }
 
+/// Adds an entry under a number of another copy.
+pub(crate) fn entry_as(db: &Connection, nr: i64, of: &Entry) -> Result<(), Error> {
+    if let Some(given) = entry(db, of)? {
+        db.prepare_cached("UPDATE entries SET nr = ?2 WHERE nr = ?1")?
+            .execute([given, nr])?;
+    }
+    Ok(())
+}
+
 /// An id as it is stored.
 pub(crate) fn blob(id: EntryId) -> [u8; 16] {
     *id.0.as_bytes()

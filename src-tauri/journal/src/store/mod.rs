@@ -4,3 +4,4 @@ pub(crate) mod add;
 pub(crate) mod open;
 pub(crate) mod project;
 pub(crate) mod read;
+pub(crate) mod walk;

@@ -1,9 +1,9 @@
 //! Opening a database, with its pragmas in one place.
 
 use crate::error::Error;
-use crate::store::project;
+use crate::store::{project, read};
 use rusqlite::config::DbConfig;
-use rusqlite::{Connection, OpenFlags};
+use rusqlite::{Connection, OpenFlags, OptionalExtension};
 use std::path::Path;
 
 /// `PLUM`, so that the file tells what it is.
@@ -32,23 +32,23 @@ const PRAGMAS: &[(&str, &str)] = &[
 ];
 
 /// Opens a file of ours, refusing a newer one before anything is written.
-pub(crate) fn connect(path: &Path, application: i64, version: i64) -> Result<Connection, Error> {
+pub(crate) fn connect(
+    path: &Path,
+    application: i64,
+    version: i64,
+    expect: Expect,
+) -> Result<Connection, Error> {
+    if expect == Expect::Made && !path.try_exists().unwrap_or(true) {
+        return Err(Error::Damaged("the file is gone".to_owned()));
+    }
     let flags = OpenFlags::SQLITE_OPEN_READ_WRITE
         | OpenFlags::SQLITE_OPEN_CREATE
         | OpenFlags::SQLITE_OPEN_NO_MUTEX;
     let db = Connection::open_with_flags(path, flags)?;
     db.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, true)?;
-    let found: i64 = db.query_row("PRAGMA user_version", [], |row| row.get(0))?;
-    let of: i64 = db.query_row("PRAGMA application_id", [], |row| row.get(0))?;
-    let tables: i64 = db.query_row("SELECT COUNT(*) FROM sqlite_schema", [], |row| row.get(0))?;
-    if tables > 0 && of != application {
-        return Err(Error::NotAJournal);
-    }
-    if found > version {
-        return Err(Error::Newer {
-            found,
-            known: version,
-        });
+    let tables = refuse_foreign(&db, application, version)?;
+    if expect == Expect::Made && tables == 0 {
+        return Err(Error::Damaged("nothing is in it".to_owned()));
     }
     db.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, false)?;
     db.set_db_config(DbConfig::SQLITE_DBCONFIG_DEFENSIVE, true)?;
@@ -62,22 +62,117 @@ pub(crate) fn connect(path: &Path, application: i64, version: i64) -> Result<Con
     Ok(db)
 }
 
-/// Opens or makes a journal's database, its projections up to date.
-pub(crate) fn journal(path: &Path) -> Result<Connection, Error> {
-    let mut db = connect(path, APPLICATION_ID, ENTRIES_VERSION)?;
+/// Refuses a file that is not ours or newer; how many tables and indices it
+/// has.
+fn refuse_foreign(db: &Connection, application: i64, version: i64) -> Result<i64, Error> {
+    let found: i64 = db.query_row("PRAGMA user_version", [], |row| row.get(0))?;
+    let of: i64 = db.query_row("PRAGMA application_id", [], |row| row.get(0))?;
+    let tables: i64 = db.query_row("SELECT COUNT(*) FROM sqlite_schema", [], |row| row.get(0))?;
+    if tables > 0 && of != application {
+        return Err(Error::NotAJournal);
+    }
+    if found > version {
+        return Err(Error::Newer {
+            found,
+            known: version,
+        });
+    }
+    Ok(tables)
+}
+
+/// What is known of a database before it is opened.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Expect {
+    /// It may be new.
+    Any,
+    /// Entries were written to it: an empty or missing file is damage.
+    Made,
+}
+
+/// Opens or makes a journal's database, its projections up to date. Damage to
+/// the header, the schema or the newest entry is noticed; the rest is for a
+/// check, since opening must not read years of entries.
+pub(crate) fn journal(path: &Path, expect: Expect) -> Result<Connection, Error> {
+    let mut db = connect(path, APPLICATION_ID, ENTRIES_VERSION, expect)?;
     let version: i64 = db.query_row("PRAGMA user_version", [], |row| row.get(0))?;
+    let tables: i64 = db.query_row("SELECT COUNT(*) FROM sqlite_schema", [], |row| row.get(0))?;
+    if version < 1 && tables > 0 {
+        return Err(Error::Damaged("no version".to_owned()));
+    }
     if version == 0 {
         let tx = db.transaction()?;
         tx.execute_batch(include_str!("entries.sql"))?;
         tx.pragma_update(None, "user_version", ENTRIES_VERSION)?;
         tx.commit()?;
     }
+    newest_is_whole(&db)?;
     if projection_version(&db)? != Some(PROJECTION_VERSION) {
         let tx = db.transaction()?;
         make_projections(&tx)?;
         project::rebuild(&tx)?;
         tx.commit()?;
     }
+    Ok(db)
+}
+
+/// Reads the newest entry, so that a torn end of the file is noticed.
+fn newest_is_whole(db: &Connection) -> Result<(), Error> {
+    let damaged = |error: rusqlite::Error| match error.sqlite_error_code() {
+        // A table or column that is not there.
+        Some(rusqlite::ErrorCode::Unknown) | None => Error::Damaged(error.to_string()),
+        _ => Error::Store(error),
+    };
+    let mut query = db
+        .prepare(
+            "SELECT hash, line, id, act, device, seq, lamport, kind
+             FROM entries ORDER BY nr DESC LIMIT 1",
+        )
+        .map_err(damaged)?;
+    let newest = query.query_row([], |row| {
+        Ok((row.get::<_, Vec<u8>>(0)?, row.get::<_, String>(1)?))
+    });
+    match newest.optional().map_err(damaged)? {
+        Some((hash, line)) if read::parse(&line)?.hash()[..] != hash => {
+            Err(Error::Damaged("the newest entry was altered".to_owned()))
+        }
+        _ => Ok(()),
+    }
+}
+
+/// A journal in memory, for comparison.
+pub(crate) fn in_memory() -> Result<Connection, Error> {
+    let db = Connection::open_in_memory()?;
+    db.execute_batch(include_str!("entries.sql"))?;
+    make_projections(&db)?;
+    Ok(db)
+}
+
+/// Opens a copy of a journal to read it as it is, refusing what is newer or
+/// not a journal.
+pub(crate) fn copy(path: &Path) -> Result<Connection, Error> {
+    let flags = OpenFlags::SQLITE_OPEN_READ_ONLY | OpenFlags::SQLITE_OPEN_NO_MUTEX;
+    let db = Connection::open_with_flags(path, flags)?;
+    db.pragma_update(None, "trusted_schema", "OFF")?;
+    if refuse_foreign(&db, APPLICATION_ID, ENTRIES_VERSION)? == 0 {
+        return Err(Error::Damaged("nothing is in it".to_owned()));
+    }
+    Ok(db)
+}
+
+/// Brings a closed database of ours into one file: no WAL is left beside it.
+pub(crate) fn into_one_file(path: &Path) -> Result<(), Error> {
+    let db = connect(path, APPLICATION_ID, ENTRIES_VERSION, Expect::Made)?;
+    db.pragma_update(None, "journal_mode", "DELETE")?;
+    Ok(())
+}
+
+/// Opens a copy of a damaged journal to read what it still gives.
+pub(crate) fn tolerant(path: &Path) -> Result<Connection, Error> {
+    let flags = OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_NO_MUTEX;
+    let db = Connection::open_with_flags(path, flags)?;
+    db.pragma_update(None, "trusted_schema", "OFF")?;
+    // A schema in part, and a file shorter than it says, are read all the same.
+    db.pragma_update(None, "writable_schema", "ON")?;
     Ok(db)
 }
 
@@ -127,7 +222,7 @@ mod tests {
     #[test]
     fn pragmas_read_back() {
         let (_home, path) = fresh();
-        let db = journal(&path).unwrap();
+        let db = journal(&path, Expect::Any).unwrap();
         // Numbers of the settings: https://sqlite.org/pragma.html
         let want = [
             ("journal_mode", "wal"),
@@ -161,12 +256,12 @@ mod tests {
     #[test]
     fn a_newer_file_is_left_untouched() {
         let (_home, path) = fresh();
-        let db = journal(&path).unwrap();
+        let db = journal(&path, Expect::Any).unwrap();
         db.pragma_update(None, "user_version", ENTRIES_VERSION + 1)
             .unwrap();
         drop(db);
         let before = std::fs::read(&path).unwrap();
-        let error = journal(&path).unwrap_err();
+        let error = journal(&path, Expect::Any).unwrap_err();
         assert_eq!(error.code(), "journal_newer");
         assert_eq!(std::fs::read(&path).unwrap(), before);
     }
@@ -178,7 +273,10 @@ mod tests {
         db.execute_batch("CREATE TABLE things (name TEXT)").unwrap();
         drop(db);
         let before = std::fs::read(&path).unwrap();
-        assert_eq!(journal(&path).unwrap_err().code(), "not_a_journal");
+        assert_eq!(
+            journal(&path, Expect::Any).unwrap_err().code(),
+            "not_a_journal"
+        );
         assert_eq!(std::fs::read(&path).unwrap(), before);
     }
 
@@ -187,18 +285,21 @@ mod tests {
         let (_home, path) = fresh();
         std::fs::write(&path, b"no database at all, only some words of text").unwrap();
         let before = std::fs::read(&path).unwrap();
-        assert_eq!(journal(&path).unwrap_err().code(), "journal_damaged");
+        assert_eq!(
+            journal(&path, Expect::Any).unwrap_err().code(),
+            "journal_damaged"
+        );
         assert_eq!(std::fs::read(&path).unwrap(), before);
     }
 
     #[test]
     fn another_projection_version_is_made_anew() {
         let (_home, path) = fresh();
-        let db = journal(&path).unwrap();
+        let db = journal(&path, Expect::Any).unwrap();
         db.execute_batch("UPDATE about SET number = 0; CREATE TABLE of_old (x TEXT) STRICT;")
             .unwrap();
         drop(db);
-        let db = journal(&path).unwrap();
+        let db = journal(&path, Expect::Any).unwrap();
         assert_eq!(projection_version(&db).unwrap(), Some(PROJECTION_VERSION));
         let old: i64 = db
             .query_row(

@@ -12,6 +12,9 @@ use crate::touches::touches;
 use rusqlite::{Connection, params};
 use std::collections::{BTreeMap, BTreeSet};
 
+/// The tables that [`rebuild`] fills.
+pub(crate) const TABLES: &[&str] = &["amendments", "touches", "states", "readings", "jobs"];
+
 /// What an entry's arrival touches, and whether each state depends on it.
 pub(crate) type Touched = BTreeMap<Subject, bool>;
 
@@ -186,7 +189,7 @@ pub(crate) fn refold_all(db: &Connection, touched: &Touched) -> Result<(), Error
 
 /// Throws the projections away and makes them again from the entries.
 pub(crate) fn rebuild(db: &Connection) -> Result<(), Error> {
-    for table in ["amendments", "touches", "states", "readings", "jobs"] {
+    for table in TABLES {
         db.execute(&format!("DELETE FROM {table}"), [])?;
     }
     let mut all = Touched::new();

@@ -1,0 +1,80 @@
+//! When the journal is damaged: it is set aside untouched, the newest whole
+//! backup takes its place, and every entry that the damaged file still gives
+//! is salvaged into that.
+
+pub(crate) mod replace;
+
+use crate::audit::{self, Gap};
+use crate::backup;
+use crate::error::Error;
+use crate::files;
+use crate::finding::Watch;
+use crate::salvage;
+use crate::stamp::Stamp;
+use crate::store::open::{self, Expect};
+use std::path::{Path, PathBuf};
+
+/// What a recovery did.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Recovery {
+    /// Where the damaged journal is; none if there was none.
+    pub set_aside: Option<PathBuf>,
+    /// The backup that took its place; none if none was whole.
+    pub backup: Option<String>,
+    /// Entries that the backup had.
+    pub in_backup: u64,
+    /// Entries that the damaged file gave.
+    pub read: u64,
+    /// Of those, entries that the backup lacked.
+    pub salvaged: u64,
+    /// Lines in the damaged file that are not as they were written; left out.
+    pub altered: u64,
+    /// Numbers in the damaged file that could not be read, first and last:
+    /// lost unless the backup had them.
+    pub unread: Vec<(i64, i64)>,
+    /// Entries of each device that are missing now, though later ones are
+    /// here.
+    pub missing: Vec<Gap>,
+    /// Entries there are now.
+    pub entries: u64,
+    /// The device database was damaged too: habits and drafts begin anew.
+    pub device_made_anew: bool,
+}
+
+/// Recovers a damaged journal. It must not be open. Cut short at any moment,
+/// it is done again from the start and loses nothing.
+///
+/// # Errors
+/// [`Error::Cancelled`], or if a file cannot be written; the journal is as it
+/// was then.
+pub fn recover(home: &Path, stamp: &Stamp, watch: &mut Watch) -> Result<Recovery, Error> {
+    let journal = home.join("journal");
+    for folder in ["photos", "backups"] {
+        crate::device::make_folder(&journal.join(folder))?;
+    }
+    let part = journal.join("recovered.part");
+    files::remove_part(&part)?;
+    let good = backup::newest_good(home, &part)?;
+    let mut db = open::journal(&part, Expect::Any)?;
+    let salvaged = salvage::into(&mut db, &journal, watch)?;
+    let missing = audit::gaps(&db)?;
+    let entries: i64 = db.query_row("SELECT COUNT(*) FROM entries", [], |row| row.get(0))?;
+    drop(db);
+    let replaced = replace::with(home, stamp, &part)?;
+    let (backup, in_backup) = match good {
+        Some((backup, contents)) => (Some(backup.name), contents.entries),
+        None => (None, 0),
+    };
+    Ok(Recovery {
+        set_aside: replaced.set_aside,
+        backup,
+        in_backup,
+        read: salvaged.read,
+        salvaged: salvaged.new,
+        altered: salvaged.altered,
+        unread: salvaged.unread,
+        missing,
+        entries: u64::try_from(entries).unwrap_or(0),
+        device_made_anew: replaced.device_made_anew,
+    })
+}
