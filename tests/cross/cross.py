@@ -1,12 +1,12 @@
 """The workings against SciPy and an astronomy library, over random questions.
 
-    python cross.py WORKINGS [--share S] [--seed N]
+    python cross.py WORKINGS [--share S] [--seed N] [--only ASK]
 
 WORKINGS is the built program that answers questions. Asks it everything that the
 modules of asks/ make up, prints the largest difference of each ask and fails where
 one is over its tolerance: relative 1e-9 for closed forms, absolute 1e-3 for the
 posterior, none for whole numbers, dates and words. --share asks only so large a
-part of the questions.
+part of the questions, --only one kind.
 """
 
 import argparse
@@ -63,6 +63,7 @@ def main():
     parser.add_argument("workings")
     parser.add_argument("--share", type=float, default=1.0)
     parser.add_argument("--seed", type=int, default=1954)
+    parser.add_argument("--only")
     options = parser.parse_args()
     chance = random.Random(options.seed)
 
@@ -71,6 +72,8 @@ def main():
         for name, (number, make, answer, tolerance) in module.ASKS.items():
             # What follows a colon says by what means, where one ask has two.
             ask = name.partition(":")[0]
+            if options.only not in (None, ask):
+                continue
             for _ in range(math.ceil(number * options.share)):
                 lines.append((name, {"ask": ask, **make(chance)}, answer, tolerance))
     chance.shuffle(lines)

@@ -3,10 +3,15 @@
 
 #![cfg(test)]
 
+mod causes;
 mod distributions;
 mod golden;
 mod published_table;
 mod published_values;
 mod recomputed;
+mod results;
+mod season;
+mod sowing;
+mod sun_and_warmth;
 mod trade_facts;
 mod workings;

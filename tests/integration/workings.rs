@@ -1,6 +1,7 @@
 //! The workings' protocol: every line gets one answer, whatever the line is.
 
 use crate::golden::{assert_near, lines, number};
+use chrono::Datelike;
 use plumule_tests::answer_all;
 use serde_json::{Value, json};
 
@@ -208,4 +209,143 @@ fn a_packets_age_is_in_years_of_365_25_days() {
     assert_refused(&ask(&impossible), "bad_test");
     let elsewhere = with(question, "storage", json!("attic"));
     assert_refused(&ask(&elsewhere), "bad_field");
+}
+
+/// Each of the protocol's questions has an answer, with the fields that it names.
+#[test]
+fn every_ask_is_answered() {
+    let minima: Vec<Value> = (2000..2006)
+        .flat_map(|year| {
+            let days = chrono::NaiveDate::from_ymd_opt(year, 1, 1)
+                .unwrap()
+                .iter_days();
+            let cold = |day: chrono::NaiveDate| if day.ordinal() < 100 { -1.0 } else { 9.0 };
+            days.take(365).map(move |day| json!([day, cold(day)]))
+        })
+        .collect();
+    for (question, fields) in [
+        (
+            json!({"ask": "rate", "crop": "tomato", "temperature_c": 20}),
+            &["rate_per_day"][..],
+        ),
+        (
+            json!({"ask": "day_progress", "crop": "leek", "min_c": 9, "max_c": 20}),
+            &["progress"],
+        ),
+        (
+            json!({"ask": "emerged_share", "progress": 1, "time_factor": 1, "sigma": 0.28}),
+            &["share"],
+        ),
+        (
+            a_forecast(),
+            &["first", "d10", "d50", "d90", "progress_by_day"],
+        ),
+        (
+            json!({"ask": "packet_outlook", "crop": "tomato", "packed": "2022-03-01", "on": "2026-03-01",
+                "stated": 0.9, "storage": "warm_room", "tests": []}),
+            &["germination", "beta"],
+        ),
+        (
+            json!({"ask": "seeds_to_sow", "wanted": 6, "confidence": 0.9, "beta": [9, 3]}),
+            &["seeds"],
+        ),
+        (
+            json!({"ask": "cells_to_sow", "wanted": 6, "confidence": 0.9, "beta": [9, 3],
+                "seeds_per_cell": 2}),
+            &["cells"],
+        ),
+        (
+            a_late_sowing(),
+            &[
+                "p_dead",
+                "p_any_more",
+                "expected_final",
+                "p_reach",
+                "seeds_beside",
+            ],
+        ),
+        (
+            json!({"ask": "drying_interval", "mean_c": 20, "covered": true, "tray_factor": 1}),
+            &["days"],
+        ),
+        (
+            json!({"ask": "day_length", "latitude": 50, "date": "2026-03-01"}),
+            &["hours"],
+        ),
+        (
+            json!({"ask": "extraterrestrial_radiation", "latitude": 50, "date": "2026-03-01"}),
+            &["mj_m2_day"],
+        ),
+        (
+            json!({"ask": "vapour_pressure", "temperature_c": 20}),
+            &["kpa"],
+        ),
+        (
+            json!({"ask": "degree_days", "min_c": 7, "max_c": 40, "lower_c": 12, "upper_c": 33}),
+            &["degree_days"],
+        ),
+        (
+            json!({"ask": "germination_indices", "new_counts": [0, 3, 4], "seeds": 9}),
+            &[
+                "percent",
+                "t50_coolbear",
+                "mean_time",
+                "variance",
+                "cvg",
+                "synchrony",
+                "uncertainty",
+            ],
+        ),
+        (
+            json!({"ask": "interval", "successes": 7, "trials": 50, "level": 0.95}),
+            &["low", "high"],
+        ),
+        (
+            json!({"ask": "higher", "a": [7, 10], "b": [3, 10]}),
+            &["p_a_higher"],
+        ),
+        (
+            json!({"ask": "frost_chance", "minima": minima, "threshold_c": 0, "chance": 0.1,
+                "half": "spring", "hemisphere": "north"}),
+            &["month_day", "years"],
+        ),
+    ] {
+        let answer = ask(&question);
+        for field in fields {
+            let found = answer.get(field);
+            assert!(
+                found.is_some_and(|value| !value.is_null()),
+                "{}: {answer}",
+                question["ask"]
+            );
+        }
+    }
+}
+
+fn a_late_sowing() -> Value {
+    json!({"ask": "wait_or_sow_again", "seeds": 20, "counts": [[1.0, 0], [1.5, 1]], "beta": [9, 3],
+           "tau": 0.25, "sigma": 0.28, "dead": 0.05, "wanted": 12})
+}
+
+#[test]
+fn wrong_sowings_are_refused() {
+    for (field, value, code) in [
+        ("counts", json!([[1.5, 0], [1.0, 1]]), "count_order"),
+        ("counts", json!([[0.0, 2]]), "up_without_progress"),
+        ("counts", json!([[1.0, -2]]), "bad_field"),
+        ("dead", json!(1.5), "bad_probability"),
+        ("dug", json!([10, 10]), "bad_dug"),
+        ("horizon", json!(-1), "bad_progress"),
+        ("seeds", json!(0), "bad_seeds"),
+        ("beta", json!([9, -3]), "bad_outlook"),
+    ] {
+        assert_refused(&ask(&with(a_late_sowing(), field, value)), code);
+    }
+    let optional = with(
+        with(a_late_sowing(), "dug", json!([1, 1])),
+        "horizon",
+        json!(2.0),
+    );
+    let answer = ask(&with(optional, "mean_ln_s", json!(0.2)));
+    assert!(number(&answer, "p_reach") < 1.0, "{answer}");
 }

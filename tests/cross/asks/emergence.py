@@ -55,7 +55,7 @@ def a_crop(chance):
 
 def a_day(chance, most=26):
     low = round(chance.uniform(-5, most), chance.choice([0, 1, 6]))
-    return [low, round(low + chance.uniform(0, 15), chance.choice([0, 1, 6]))]
+    return [low, max(low, round(low + chance.uniform(0, 15), chance.choice([0, 1, 6])))]
 
 
 def make_rate(chance):
@@ -86,10 +86,11 @@ def make_forecast(chance):
 
 
 def none_up(q, progress):
-    """P(none is up): Gauss-Hermite over ln s, the Beta-binomial over how many will come."""
+    """P(none is up): the trapezoidal rule over ln s, the Beta-binomial over how many will come."""
     r = np.arange(q["seeds"] + 1)
     chances = stats.betabinom.pmf(r, q["seeds"], *q["beta"])
-    x, w = np.polynomial.hermite_e.hermegauss(120)
+    x = np.linspace(-8, 8, 641)
+    w = stats.norm.pdf(x)
     left = special.ndtr(-(math.log(progress) - q["mean_ln_s"] - q["tau"] * x) / q["sigma"])
     return float(w @ (left[:, None] ** r @ chances) / w.sum())
 

@@ -53,7 +53,7 @@ def binomial(x, n, p):
     return np.where(x <= n, np.exp(ln), 0.0)
 
 
-def answer_wait(q):
+def answer_wait(q, nodes=170):
     seen, ever, at = [], 0, 0.0
     last = 0
     for i, (p, up) in enumerate(q["counts"]):
@@ -69,10 +69,10 @@ def answer_wait(q):
     a, b = q["beta"]
     need = q["wanted"] - last
 
-    share, weight = sowing.beta_nodes(a, b, 170)
+    share, weight = sowing.beta_nodes(a, b, nodes)
     tau = q["tau"]
-    ln_s = q.get("mean_ln_s", 0.0) + (np.linspace(-9, 9, 1201) * tau if tau > 0 else np.zeros(1))
-    prior = stats.norm.logpdf(np.linspace(-9, 9, 1201)) if tau > 0 else np.zeros(1)
+    ln_s = q.get("mean_ln_s", 0.0) + (np.linspace(-8, 8, 1201) * tau if tau > 0 else np.zeros(1))
+    prior = stats.norm.logpdf(np.linspace(-8, 8, 1201)) if tau > 0 else np.zeros(1)
     prior -= special.logsumexp(prior)
     z = lambda p: (math.log(p) - ln_s) / q["sigma"] if p > 0 else np.full_like(ln_s, -np.inf)
     ln_left = special.log_ndtr(-z(at))
@@ -127,6 +127,9 @@ def answer_wait(q):
         while most < sowing.MOST and with_new(most) < 0.9:
             most = min(2 * most, sowing.MOST)
         beside = sowing.smallest(1, most, lambda m: with_new(m) >= 0.9)
+        # So many new seeds make a polynomial of a higher degree than is summed exactly.
+        if nodes == 170 and (beside or sowing.MOST) > 250:
+            return answer_wait(q, 700)
     return {"p_dead": p_dead, "p_any_more": any_more, "expected_final": final, "p_reach": reach,
             "seeds_beside": beside}
 
