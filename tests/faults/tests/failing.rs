@@ -1,0 +1,140 @@
+//! A disk that fails at the first, second, third … deed of a piece of work
+//! until it completes (the method of <https://sqlite.org/testing.html>,
+//! section 3.2); a full disk; a folder that cannot be written. Each time the
+//! work is done whole or not at all, and nothing that was there is lost.
+
+use plumule_faults::machine::{Fault, Machine};
+use plumule_faults::{home, writes};
+use plumule_journal::{Error, Journal, backup};
+use rusqlite::ffi;
+
+/// Acts that are in the journal before.
+const BEFORE: u64 = 12;
+
+fn lines(journal: &Journal) -> Vec<String> {
+    journal.lines().unwrap()
+}
+
+/// Fails `work` at each of its deeds in turn; how many there were.
+fn at_each_deed(code: i32, work: impl Fn(&mut Journal) -> Result<(), Error>) -> u64 {
+    let base = home::with_acts(BEFORE);
+    let undisturbed = home::copied(base.path());
+    let mut journal = Journal::open(undisturbed.path(), &writes::stamp(0)).unwrap();
+    let before = lines(&journal);
+    work(&mut journal).unwrap();
+    let after = lines(&journal);
+    for n in 1.. {
+        let home = home::copied(base.path());
+        let machine = Machine::watch(home.path());
+        let mut journal = Journal::open(home.path(), &writes::stamp(0)).unwrap();
+        machine.fail(Fault::Once(n, code));
+        let done = work(&mut journal);
+        let failed = machine.failed();
+        machine.fail(Fault::None);
+        match done {
+            Ok(()) => assert_eq!(lines(&journal), after, "deed {n}"),
+            Err(_) => assert_eq!(lines(&journal), before, "deed {n}"),
+        }
+        drop(journal);
+        let mut journal = home::whole(home.path()).unwrap();
+        let found = lines(&journal);
+        // A commit that failed at its last sync may be there after all.
+        assert!(found == before || found == after, "deed {n}");
+        for backup in backup::list(home.path()).unwrap() {
+            backup::look_inside(home.path(), &backup, &mut |_| true).unwrap();
+        }
+        // It works when the cause is gone.
+        work(&mut journal).unwrap();
+        assert_eq!(lines(&journal), after, "deed {n}");
+        if failed == 0 {
+            assert!(done.is_ok());
+            return n - 1;
+        }
+    }
+    unreachable!("it returns when nothing failed")
+}
+
+fn with_each_code(name: &str, least: u64, work: impl Fn(&mut Journal) -> Result<(), Error>) {
+    for code in [ffi::SQLITE_IOERR, ffi::SQLITE_FULL] {
+        let deeds = at_each_deed(code, &work);
+        println!("{name}: failed with {code} at each of {deeds} deeds");
+        assert!(deeds >= least, "{name}: only {deeds} deeds");
+    }
+}
+
+#[test]
+fn saving() {
+    with_each_code("saving", 5, |journal| {
+        // Twice the same when it is done again, so that there is one result.
+        if writes::is_there(journal, BEFORE)? {
+            return Ok(());
+        }
+        writes::act(journal, BEFORE)
+    });
+}
+
+#[test]
+fn taking_in() {
+    let other = home::with_acts(0);
+    let mut there = Journal::open(other.path(), &writes::stamp(900)).unwrap();
+    for n in 900..905 {
+        writes::act(&mut there, n).unwrap();
+    }
+    let lines = lines(&there);
+    with_each_code("taking in", 20, |journal| {
+        let lines = lines.iter().map(String::as_str);
+        journal.take_in(&writes::stamp(50), lines).map(drop)
+    });
+}
+
+#[test]
+fn rebuilding() {
+    with_each_code("rebuilding", 5, Journal::rebuild);
+}
+
+#[test]
+fn backing_up() {
+    with_each_code("backing up", 5, |journal| {
+        backup::make(journal, &writes::stamp(50), &mut |_| true).map(drop)
+    });
+}
+
+#[test]
+fn a_full_disk_is_said_and_nothing_is_lost() {
+    let home = home::with_acts(BEFORE);
+    let machine = Machine::watch(home.path());
+    let mut journal = Journal::open(home.path(), &writes::stamp(0)).unwrap();
+    let before = lines(&journal);
+    machine.fail(Fault::Always(ffi::SQLITE_FULL));
+    let error = writes::act(&mut journal, BEFORE).unwrap_err();
+    assert_eq!(error.code(), "disk_full");
+    let error = backup::make(&journal, &writes::stamp(50), &mut |_| true).unwrap_err();
+    assert_eq!(error.code(), "disk_full");
+    let other = lines(&journal);
+    let stamp = writes::stamp(50);
+    let error = journal.take_in(&stamp, other.iter().map(String::as_str));
+    assert_eq!(error.unwrap_err().code(), "disk_full");
+    assert_eq!(lines(&journal), before);
+    machine.fail(Fault::None);
+    writes::act(&mut journal, BEFORE).unwrap();
+    drop(journal);
+    let journal = home::whole(home.path()).unwrap();
+    assert_eq!(journal.count().unwrap(), BEFORE + 1);
+}
+
+#[test]
+fn a_folder_that_cannot_be_written_is_said_and_nothing_is_lost() {
+    let home = home::with_acts(BEFORE);
+    let machine = Machine::watch(home.path());
+    machine.fail(Fault::ReadOnly);
+    let error = Journal::open(home.path(), &writes::stamp(0)).unwrap_err();
+    assert_eq!(error.code(), "journal_read_only");
+    machine.fail(Fault::None);
+    let mut journal = home::whole(home.path()).unwrap();
+    assert_eq!(journal.count().unwrap(), BEFORE);
+    machine.fail(Fault::Always(ffi::SQLITE_READONLY));
+    let error = writes::act(&mut journal, BEFORE).unwrap_err();
+    assert_eq!(error.code(), "journal_read_only");
+    machine.fail(Fault::None);
+    writes::act(&mut journal, BEFORE).unwrap();
+}
