@@ -2,6 +2,7 @@
 //! is killed, power that goes, a disk that fails or is full, bytes that flip.
 
 pub mod chance;
+pub mod crash;
 
 pub mod home;
 pub mod machine;

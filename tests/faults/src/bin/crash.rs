@@ -1,0 +1,29 @@
+//! `crash soak N` kills a writer N times and prints what came of it; `crash
+//! write HOME FROM` is that writer, and `crash early HOME FROM` one that says
+//! too early that an act is confirmed.
+
+use plumule_faults::crash::{Says, kill, write};
+use std::error::Error;
+use std::path::Path;
+
+fn main() -> Result<(), Box<dyn Error>> {
+    let words: Vec<String> = std::env::args().skip(1).collect();
+    let words: Vec<&str> = words.iter().map(String::as_str).collect();
+    match words[..] {
+        ["write", home, from] => write(Path::new(home), from.parse()?, Says::Afterwards),
+        ["early", home, from] => write(Path::new(home), from.parse()?, Says::TooEarly),
+        ["soak", kills] => {
+            let program = std::env::current_exe()?;
+            let seed = u64::from(std::process::id());
+            let figures = kill(&program, kills.parse()?, seed, Says::Afterwards)
+                .map_err(|lost| format!("seed {seed}, {lost}"))?;
+            println!(
+                "{} kills: {} confirmed acts, none lost; {} more were there before they were \
+                 confirmed; {} looks into backups, all whole",
+                figures.kills, figures.confirmed, figures.unconfirmed, figures.backups
+            );
+            Ok(())
+        }
+        _ => Err("crash soak KILLS".into()),
+    }
+}
