@@ -2,6 +2,9 @@
 
 use std::path::PathBuf;
 
+/// Kills in `cargo xtask soak crash`.
+const KILLS: u32 = 1_000;
+
 /// What `cargo xtask help` prints.
 pub const HELP: &str = "\
 cargo xtask run [--demo] [--as-is] [-- ARGUMENTS]
@@ -12,6 +15,9 @@ cargo xtask test [--only STEP] [--as-is]
     stops at the first that fails. --only runs one step of those below.
 cargo xtask shots FOLDER [--as-is]
     Drives the real app with the demo journal and writes a picture of each screen.
+cargo xtask soak crash [KILLS]
+    Kills a writer at random moments, 1000 times unless KILLS says otherwise, and
+    looks each time that all it confirmed is there. Prints the figures.
 cargo xtask bindings
     Writes the types that the UI shares with Rust anew.
 cargo xtask help
@@ -48,6 +54,11 @@ pub enum Task {
         folder: PathBuf,
         /// Install nothing.
         as_is: bool,
+    },
+    /// Kill a writer many times.
+    SoakCrash {
+        /// How often.
+        kills: u32,
     },
     /// Write the UI's types anew.
     Bindings,
@@ -109,6 +120,15 @@ impl Task {
                 let folder = folder.ok_or("shots wants the folder that the pictures go to")?;
                 Ok(Self::Shots { folder, as_is })
             }
+            "soak" => match (words.next(), words.next(), words.next()) {
+                (Some("crash"), None, None) => Ok(Self::SoakCrash { kills: KILLS }),
+                (Some("crash"), Some(kills), None) => match kills.parse() {
+                    Ok(kills) if kills > 0 => Ok(Self::SoakCrash { kills }),
+                    _ => Err(unknown(kills)),
+                },
+                (None, ..) => Err("soak wants what to soak: crash".to_owned()),
+                (Some("crash"), _, Some(other)) | (Some(other), ..) => Err(unknown(other)),
+            },
             "bindings" => match words.next() {
                 None => Ok(Self::Bindings),
                 Some(other) => Err(unknown(other)),
@@ -152,10 +172,21 @@ mod tests {
             "test lints",
             "shots",
             "shots a b",
+            "soak",
+            "soak crash never",
+            "soak crash 0",
+            "soak crash 5 6",
         ] {
             assert!(read(line).is_err(), "{line}");
         }
         assert!(read("run --dmo").unwrap_err().contains("--dmo"));
+    }
+
+    #[test]
+    fn a_soak_has_a_thousand_kills_unless_told() {
+        let kills = |kills| Ok(Task::SoakCrash { kills });
+        assert_eq!(read("soak crash"), kills(1_000));
+        assert_eq!(read("soak crash 5"), kills(5));
     }
 
     #[test]

@@ -1,4 +1,4 @@
-//! The house commands: `cargo xtask run | test | shots | bindings`.
+//! The house commands: `cargo xtask run | test | shots | soak | bindings`.
 //!
 //! Nothing here depends on the other crates or on Tauri, so that it builds in
 //! seconds on a machine that cannot build the app yet.
@@ -18,6 +18,7 @@ mod layers;
 mod need;
 mod run;
 mod shots;
+mod soak;
 mod sources;
 mod step;
 mod test;
@@ -57,6 +58,7 @@ fn carry_out() -> Result<bool, String> {
         } => run::run(&house, demo, as_is, &passed_on).map(|()| true),
         Task::Test { only, as_is } => test::test(&house, only.as_deref(), as_is),
         Task::Shots { folder, as_is } => shots::shots(&house, &folder, as_is).map(|()| true),
+        Task::SoakCrash { kills } => soak::crash(&house, kills).map(|()| true),
         Task::Bindings => bindings::write(&house).map(|()| true),
     }
 }

@@ -6,8 +6,8 @@
 pub struct Chance(pub u64);
 
 impl Chance {
-    /// The next number.
-    pub fn next(&mut self) -> u64 {
+    /// The next number drawn.
+    pub fn draw(&mut self) -> u64 {
         self.0 = self.0.wrapping_add(0x9E37_79B9_7F4A_7C15);
         let z = (self.0 ^ (self.0 >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
         let z = (z ^ (z >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
@@ -16,6 +16,6 @@ impl Chance {
 
     /// One below a bound that is not 0.
     pub fn below(&mut self, bound: u64) -> u64 {
-        self.next() % bound
+        self.draw() % bound
     }
 }

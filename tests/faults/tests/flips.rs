@@ -20,7 +20,7 @@ const IN_PHOTOS: u64 = 40;
 fn photo(home: &Path, n: u64) -> String {
     let mut chance = Chance(n);
     let bytes: Vec<u8> = (0..3_000 + chance.below(2_000))
-        .map(|_| chance.next().to_le_bytes()[0])
+        .map(|_| chance.draw().to_le_bytes()[0])
         .collect();
     let digest = Sha256::digest(&bytes);
     let name: String = digest.iter().map(|byte| format!("{byte:02x}")).collect();
