@@ -4,4 +4,5 @@ pub(crate) mod add;
 pub(crate) mod open;
 pub(crate) mod project;
 pub(crate) mod read;
+pub(crate) mod wal;
 pub(crate) mod walk;

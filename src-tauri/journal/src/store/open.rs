@@ -1,7 +1,7 @@
 //! Opening a database, with its pragmas in one place.
 
 use crate::error::Error;
-use crate::store::{project, read};
+use crate::store::{project, read, wal};
 use rusqlite::config::DbConfig;
 use rusqlite::{Connection, OpenFlags, OptionalExtension};
 use std::path::Path;
@@ -93,6 +93,9 @@ pub(crate) enum Expect {
 /// the header, the schema or the newest entry is noticed; the rest is for a
 /// check, since opening must not read years of entries.
 pub(crate) fn journal(path: &Path, expect: Expect) -> Result<Connection, Error> {
+    if wal::lost_commits(&path.with_extension("db-wal")) {
+        return Err(Error::Damaged("the WAL is damaged".to_owned()));
+    }
     let mut db = connect(path, APPLICATION_ID, ENTRIES_VERSION, expect)?;
     let version: i64 = db.query_row("PRAGMA user_version", [], |row| row.get(0))?;
     let tables: i64 = db.query_row("SELECT COUNT(*) FROM sqlite_schema", [], |row| row.get(0))?;

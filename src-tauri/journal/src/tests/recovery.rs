@@ -125,6 +125,36 @@ fn what_is_only_in_the_wal_is_salvaged_too() {
 }
 
 #[test]
+fn a_damaged_wal_is_noticed_before_anything_is_dropped_and_salvaged() {
+    let mut world = World::new();
+    many(&mut world, 20);
+    let lines = world.journal.lines().unwrap();
+    let copy = tempfile::tempdir().unwrap();
+    fs::create_dir(copy.path().join("journal")).unwrap();
+    for name in ["journal.db", "journal.db-wal"] {
+        let name = Path::new("journal").join(name);
+        fs::copy(world.home.path().join(&name), copy.path().join(&name)).unwrap();
+    }
+    let wal = copy.path().join("journal/journal.db-wal");
+    let mut bytes = fs::read(&wal).unwrap();
+    let middle = bytes.len() / 2;
+    bytes[middle] ^= 1;
+    fs::write(&wal, &bytes).unwrap();
+    assert_eq!(code(copy.path()), "journal_damaged");
+    assert_eq!(fs::read(&wal).unwrap(), bytes);
+    let done = recover(copy.path(), &stamp(9), &mut |_| true).unwrap();
+    assert_eq!(done.salvaged, lines.len() as u64);
+    let mut now = Journal::open(copy.path(), &stamp(9))
+        .unwrap()
+        .lines()
+        .unwrap();
+    let mut lines = lines;
+    now.sort();
+    lines.sort();
+    assert_eq!(now, lines);
+}
+
+#[test]
 fn an_altered_line_is_left_out_and_told() {
     let mut world = World::new();
     many(&mut world, 5);
