@@ -13,21 +13,27 @@ use crate::content::Content;
 use crate::entry::Entry;
 use crate::error::Error;
 use crate::finding::{Finding, Findings, Progress, Step, Watch};
+use crate::id::{DeviceId, EntryId};
 use chrono::NaiveDate;
 use rusqlite::Connection;
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 
 /// Structural faults told at most; more do not help anyone.
 const MOST_FAULTS: usize = 50;
+
+/// What orders amendments of a root: the greatest holds.
+type Order = (i64, DeviceId, i64, [u8; 32]);
 
 /// What was met on the way through the entries.
 #[derive(Debug, Default)]
 pub(crate) struct Met {
     /// First and last day on which something happened.
     pub days: Option<(NaiveDate, NaiveDate)>,
-    /// Photos that are named.
-    pub photos: BTreeSet<String>,
+    /// Photos by the entries that took them.
+    taken: BTreeMap<EntryId, String>,
+    /// What holds of amended entries, as far as it is a photo.
+    amended: BTreeMap<EntryId, (Order, Option<String>)>,
 }
 
 impl Met {
@@ -35,9 +41,34 @@ impl Met {
         let day = entry.happened.local.date();
         let (first, last) = self.days.unwrap_or((day, day));
         self.days = Some((first.min(day), last.max(day)));
-        if let Some(Content::PhotoTaken(what)) = &entry.content {
-            self.photos.insert(what.photo.clone());
+        match &entry.content {
+            Some(Content::PhotoTaken(what)) => {
+                self.taken.insert(entry.id, what.photo.clone());
+            }
+            Some(Content::Amended(what)) => {
+                let order = (entry.lamport, entry.device, entry.seq, entry.hash());
+                let photo = match what.content.as_deref() {
+                    Some(Content::PhotoTaken(what)) => Some(what.photo.clone()),
+                    _ => None,
+                };
+                let held = self.amended.get(&what.root);
+                if held.is_none_or(|(before, _)| *before < order) {
+                    self.amended.insert(what.root, (order, photo));
+                }
+            }
+            _ => {}
         }
+    }
+
+    /// The photos that are named, without those that were withdrawn.
+    pub fn photos(&self) -> BTreeSet<String> {
+        let taken = self.taken.iter();
+        taken
+            .filter_map(|(entry, photo)| match self.amended.get(entry) {
+                Some((_, amended)) => amended.clone(),
+                None => Some(photo.clone()),
+            })
+            .collect()
     }
 }
 
@@ -61,7 +92,7 @@ pub(crate) fn all(db: &Connection, photos: &Path, watch: &mut Watch) -> Findings
         projections::check(db, &mut findings);
     }
     if told(&mut findings, watch, Step::Projections, 1, 1) {
-        photos::check(photos, &met.photos, &mut findings, watch);
+        photos::check(photos, &met.photos(), &mut findings, watch);
     }
     findings
 }

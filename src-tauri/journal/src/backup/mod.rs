@@ -43,7 +43,7 @@ pub struct Contents {
     pub entries: u64,
     /// First and last day on which something happened; none if it is empty.
     pub days: Option<(NaiveDate, NaiveDate)>,
-    /// Photos it names, by SHA-256.
+    /// Photos it names, by SHA-256, without those that were withdrawn.
     pub photos: BTreeSet<String>,
     /// How many of those are there.
     pub photos_found: usize,
@@ -102,12 +102,13 @@ pub(crate) fn verify(path: &Path, photos: &Path, watch: &mut Watch) -> Result<Co
         return Err(Error::Damaged(bad.code.to_owned()));
     }
     let there = audit::on_disk(photos)?;
-    let found = met.photos.iter().filter(|name| there.contains_key(*name));
+    let photos = met.photos();
+    let found = photos.iter().filter(|name| there.contains_key(*name));
     Ok(Contents {
         entries: findings.entries,
         days: met.days,
         photos_found: found.count(),
-        photos: met.photos,
+        photos,
     })
 }
 

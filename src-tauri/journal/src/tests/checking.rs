@@ -2,6 +2,7 @@
 
 use crate::content::*;
 use crate::finding::{Finding, Findings, Step};
+use crate::subject::Subject;
 use crate::testing::*;
 use sha2::{Digest, Sha256};
 
@@ -125,6 +126,20 @@ fn photos_are_checked_against_their_names() {
             Finding::new("photo_altered").text("photo", altered),
         ]
     );
+}
+
+#[test]
+fn the_file_of_a_withdrawn_photo_may_be_gone() {
+    let mut world = World::new();
+    let photo = photo(&mut world, b"a leaf");
+    let path = world.home.path().join("journal/photos").join(photo);
+    std::fs::remove_file(path).unwrap();
+    let act = world.journal.timeline(&[Subject::Garden], 1).unwrap()[0].act;
+    assert!(check(&world).has("photo_missing"));
+    let undone = world.undo(3, act);
+    assert!(check(&world).all_well());
+    world.undo(4, undone);
+    assert!(check(&world).has("photo_missing"));
 }
 
 #[test]
