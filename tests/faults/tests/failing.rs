@@ -5,8 +5,11 @@
 
 use plumule_faults::machine::{Fault, Machine};
 use plumule_faults::{home, writes};
-use plumule_journal::{Error, Journal, backup};
+use plumule_journal::{Error, Journal, backup, recover};
 use rusqlite::ffi;
+use std::fs;
+use std::path::Path;
+use tempfile::TempDir;
 
 /// Acts that are in the journal before.
 const BEFORE: u64 = 12;
@@ -97,6 +100,111 @@ fn backing_up() {
     with_each_code("backing up", 5, |journal| {
         backup::make(journal, &writes::stamp(50), &mut |_| true).map(drop)
     });
+}
+
+/// The lines of a journal, in any order.
+fn sorted(home: &Path) -> Vec<String> {
+    let mut lines = lines(&home::whole(home).unwrap());
+    lines.sort();
+    lines
+}
+
+/// A home with a backup in it, and later acts.
+fn with_backup() -> TempDir {
+    let home = home::with_acts(BEFORE);
+    let mut journal = Journal::open(home.path(), &writes::stamp(0)).unwrap();
+    backup::make(&journal, &writes::stamp(50), &mut |_| true).unwrap();
+    for n in BEFORE..BEFORE + 6 {
+        writes::act(&mut journal, n).unwrap();
+    }
+    home
+}
+
+#[test]
+fn recovering() {
+    let base = with_backup();
+    let want = sorted(base.path());
+    let path = base.path().join("journal/journal.db");
+    let mut bytes = fs::read(&path).unwrap();
+    bytes[..100].fill(0);
+    fs::write(&path, &bytes).unwrap();
+    let later = writes::stamp(90);
+    let mut n = 0;
+    loop {
+        n += 1;
+        let home = home::copied(base.path());
+        let machine = Machine::watch(home.path());
+        machine.fail(Fault::Once(n, ffi::SQLITE_IOERR));
+        let first = recover(home.path(), &later, &mut |_| true);
+        let failed = machine.failed();
+        machine.fail(Fault::None);
+        if first.is_err() {
+            recover(home.path(), &later, &mut |_| true).unwrap();
+        }
+        assert_eq!(sorted(home.path()), want, "deed {n}");
+        let aside = home.path().join("journal/set-aside");
+        let aside: Vec<_> = fs::read_dir(aside).unwrap().collect();
+        assert_eq!(aside.len(), 1, "deed {n}");
+        let aside = aside[0].as_ref().unwrap().path().join("journal.db");
+        assert_eq!(fs::read(aside).unwrap(), bytes, "deed {n}");
+        if failed == 0 {
+            break;
+        }
+    }
+    println!("recovering: failed at each of {} deeds", n - 1);
+    assert!(n > 20);
+}
+
+#[test]
+fn restoring() {
+    let base = with_backup();
+    let all = sorted(base.path());
+    let made = backup::list(base.path()).unwrap().remove(0);
+    let later = writes::stamp(90);
+    let mut n = 0;
+    loop {
+        n += 1;
+        let home = home::copied(base.path());
+        let machine = Machine::watch(home.path());
+        machine.fail(Fault::Once(n, ffi::SQLITE_IOERR));
+        let first = backup::restore(home.path(), &later, &made.name, &mut |_| true);
+        let failed = machine.failed();
+        machine.fail(Fault::None);
+        match first {
+            // What failed changed nothing.
+            Err(_) => assert_eq!(sorted(home.path()), all, "deed {n}"),
+            Ok(done) => {
+                let found = sorted(home.path());
+                assert_eq!(found.len() as u64, done.contents.entries, "deed {n}");
+                assert!(found.iter().all(|line| all.contains(line)));
+            }
+        }
+        if failed == 0 {
+            break;
+        }
+    }
+    println!("restoring: failed at each of {} deeds", n - 1);
+    assert!(n > 20);
+}
+
+#[test]
+fn a_file_cut_at_any_length_is_noticed_and_salvaged() {
+    let base = with_backup();
+    let all = sorted(base.path());
+    let bytes = fs::read(base.path().join("journal/journal.db")).unwrap();
+    for part in 0..40 {
+        let home = home::copied(base.path());
+        let cut = &bytes[..bytes.len() * part / 40];
+        fs::write(home.path().join("journal/journal.db"), cut).unwrap();
+        let noticed = home::whole(home.path()).is_err();
+        assert!(noticed, "{} bytes", cut.len());
+        let done = recover(home.path(), &writes::stamp(90), &mut |_| true).unwrap();
+        assert_eq!(done.in_backup, BEFORE, "{} bytes", cut.len());
+        let after = Journal::open(home.path(), &writes::stamp(90)).unwrap();
+        let after = lines(&after);
+        assert_eq!(after.len() as u64, done.in_backup + done.salvaged);
+        assert!(after.iter().all(|line| all.contains(line)));
+    }
 }
 
 #[test]

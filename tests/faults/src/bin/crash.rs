@@ -1,8 +1,11 @@
 //! `crash soak N` kills a writer N times and prints what came of it; `crash
 //! write HOME FROM` is that writer, and `crash early HOME FROM` one that says
-//! too early that an act is confirmed.
+//! too early that an act is confirmed; `crash recover HOME` recovers a
+//! journal.
 
 use plumule_faults::crash::{Says, kill, write};
+use plumule_faults::writes::stamp;
+use plumule_journal::recover;
 use std::error::Error;
 use std::path::Path;
 
@@ -12,6 +15,10 @@ fn main() -> Result<(), Box<dyn Error>> {
     match words[..] {
         ["write", home, from] => write(Path::new(home), from.parse()?, Says::Afterwards),
         ["early", home, from] => write(Path::new(home), from.parse()?, Says::TooEarly),
+        ["recover", home] => {
+            recover(Path::new(home), &stamp(500), &mut |_| true)?;
+            Ok(())
+        }
         ["soak", kills] => {
             let program = std::env::current_exe()?;
             let seed = u64::from(std::process::id());
