@@ -122,8 +122,9 @@ fn through_sqlite(
     watch: &mut Watch,
 ) -> Result<(), Error> {
     let of = u64::try_from(last(db)).unwrap_or(0);
+    let step = Step::Salvage;
     let mut done: u64 = 0;
-    let mut on = true;
+    let mut on = watch(Progress { step, done, of });
     let mut unread = BTreeSet::new();
     let mut met = BTreeSet::new();
     walk(db, &mut |found| {
@@ -142,7 +143,6 @@ fn through_sqlite(
             }
         }
         done += 1;
-        let step = Step::Salvage;
         on = on && (!done.is_multiple_of(EVERY) || watch(Progress { step, done, of }));
         on
     });

@@ -244,11 +244,20 @@ pub fn restore(
 }
 
 /// The newest backup that is whole, brought to a path; none if none is.
-pub(crate) fn newest_good(home: &Path, to: &Path) -> Result<Option<(Backup, Contents)>, Error> {
+pub(crate) fn newest_good(
+    home: &Path,
+    to: &Path,
+    watch: &mut Watch,
+) -> Result<Option<(Backup, Contents)>, Error> {
     for backup in list(home)? {
-        if let Ok(contents) = look_inside(home, &backup, &mut |_| true) {
-            bring(&backup, to)?;
-            return Ok(Some((backup, contents)));
+        match look_inside(home, &backup, watch) {
+            Ok(contents) => {
+                bring(&backup, to)?;
+                return Ok(Some((backup, contents)));
+            }
+            Err(Error::Cancelled) => return Err(Error::Cancelled),
+            // An older one may be whole.
+            Err(_) => {}
         }
     }
     Ok(None)

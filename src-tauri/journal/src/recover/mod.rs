@@ -5,11 +5,11 @@
 pub(crate) mod replace;
 
 use crate::audit::{self, Gap};
-use crate::backup;
+use crate::backup::{self, Backup, Contents};
 use crate::error::Error;
 use crate::files;
 use crate::finding::Watch;
-use crate::salvage;
+use crate::salvage::{self, Salvaged};
 use crate::stamp::Stamp;
 use crate::store::open::{self, Expect};
 use std::path::{Path, PathBuf};
@@ -53,15 +53,16 @@ pub fn recover(home: &Path, stamp: &Stamp, watch: &mut Watch) -> Result<Recovery
         crate::device::make_folder(&journal.join(folder))?;
     }
     let part = journal.join("recovered.part");
-    files::remove_part(&part)?;
-    let good = backup::newest_good(home, &part)?;
-    let mut db = open::journal(&part, Expect::Any)?;
-    let salvaged = salvage::into(&mut db, &journal, watch)?;
-    let missing = audit::gaps(&db)?;
-    let entries: i64 = db.query_row("SELECT COUNT(*) FROM entries", [], |row| row.get(0))?;
-    drop(db);
+    let built = match build(home, &part, watch) {
+        Ok(built) => built,
+        Err(error) => {
+            // What matters is the first error; a leftover goes the next time.
+            let _ = files::remove_part(&part);
+            return Err(error);
+        }
+    };
     let replaced = replace::with(home, stamp, &part)?;
-    let (backup, in_backup) = match good {
+    let (backup, in_backup) = match built.good {
         Some((backup, contents)) => (Some(backup.name), contents.entries),
         None => (None, 0),
     };
@@ -69,12 +70,35 @@ pub fn recover(home: &Path, stamp: &Stamp, watch: &mut Watch) -> Result<Recovery
         set_aside: replaced.set_aside,
         backup,
         in_backup,
-        read: salvaged.read,
-        salvaged: salvaged.new,
-        altered: salvaged.altered,
-        unread: salvaged.unread,
+        read: built.salvaged.read,
+        salvaged: built.salvaged.new,
+        altered: built.salvaged.altered,
+        unread: built.salvaged.unread,
+        missing: built.missing,
+        entries: built.entries,
+        device_made_anew: replaced.device_made_anew,
+    })
+}
+
+/// The database that will take the journal's place.
+struct Built {
+    good: Option<(Backup, Contents)>,
+    salvaged: Salvaged,
+    missing: Vec<Gap>,
+    entries: u64,
+}
+
+fn build(home: &Path, part: &Path, watch: &mut Watch) -> Result<Built, Error> {
+    files::remove_part(part)?;
+    let good = backup::newest_good(home, part, watch)?;
+    let mut db = open::journal(part, Expect::Any)?;
+    let salvaged = salvage::into(&mut db, &home.join("journal"), watch)?;
+    let missing = audit::gaps(&db)?;
+    let entries: i64 = db.query_row("SELECT COUNT(*) FROM entries", [], |row| row.get(0))?;
+    Ok(Built {
+        good,
+        salvaged,
         missing,
         entries: u64::try_from(entries).unwrap_or(0),
-        device_made_anew: replaced.device_made_anew,
     })
 }

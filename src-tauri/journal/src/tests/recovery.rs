@@ -194,6 +194,38 @@ fn cut_short_between_setting_aside_and_putting_in_place_it_is_done_again() {
 }
 
 #[test]
+fn cancelled_at_any_moment_all_is_as_it_was() {
+    let mut world = World::new();
+    let stamp_of_backup = world.stamp(4);
+    backup::make(&world.journal, &stamp_of_backup, &mut |_| true).unwrap();
+    many(&mut world, 5);
+    let device = world.journal.device();
+    let home = world.close();
+    let before = fs::read(database(home.path())).unwrap();
+    let mut stop = 0;
+    while let Err(error) = {
+        let mut n = 0;
+        recover(home.path(), &stamp(9), &mut |_| {
+            n += 1;
+            n <= stop
+        })
+    } {
+        assert_eq!(error.code(), "cancelled");
+        let mut left: Vec<_> = fs::read_dir(home.path().join("journal"))
+            .unwrap()
+            .map(|file| file.unwrap().file_name())
+            .collect();
+        left.sort();
+        assert_eq!(left, ["backups", "journal.db", "photos"]);
+        assert_eq!(fs::read(database(home.path())).unwrap(), before);
+        let journal = Journal::open(home.path(), &stamp(9)).unwrap();
+        assert_eq!(journal.device(), device);
+        stop += 1;
+    }
+    assert!(stop >= 3, "{stop}");
+}
+
+#[test]
 fn a_damaged_device_database_is_set_aside_too() {
     let world = World::new();
     let lines = world.journal.lines().unwrap();
