@@ -5,8 +5,7 @@
 use crate::machine::{self, Deed, State};
 use rusqlite::ffi;
 use std::cell::RefCell;
-use std::ffi::{CStr, CString, OsStr, c_char, c_int, c_void};
-use std::os::unix::ffi::OsStrExt;
+use std::ffi::{CStr, CString, c_char, c_int, c_void};
 use std::path::{Path, PathBuf};
 use std::ptr;
 use std::sync::{Arc, Mutex, Once, OnceLock};
@@ -93,8 +92,8 @@ fn path_of(name: *const c_char) -> Option<PathBuf> {
         return None;
     }
     // SAFETY: SQLite gives names that end in a zero.
-    let bytes = unsafe { CStr::from_ptr(name) }.to_bytes();
-    Some(PathBuf::from(OsStr::from_bytes(bytes)))
+    let name = unsafe { CStr::from_ptr(name) };
+    name.to_str().ok().map(PathBuf::from)
 }
 
 unsafe extern "C" fn open(
