@@ -213,7 +213,11 @@ impl Tails {
             need,
             ln_share,
             ln_rest: (-share).ln_1p(),
-            ln_just_short: f64::from(need - 1) * ln_share,
+            ln_just_short: if share > 0.0 {
+                f64::from(need - 1) * ln_share
+            } else {
+                f64::NEG_INFINITY
+            },
             tail: 0.0,
         }
     }
