@@ -74,8 +74,9 @@ async fn take(world: &World, look: &str, folder: &Path) {
     camera.shoot("trays").await;
     for number in 0..window.count("link", "", &line).await {
         window.go("Trays").await;
-        let tray = window.await_nth("link", "", &line, number).await;
-        tray.click().await.unwrap();
+        window.await_one("link", "", &line).await;
+        let trays = window.all("link", "", &line).await;
+        trays.get(number).unwrap().click().await.unwrap();
         window.await_one("heading", "Journal", &[]).await;
         camera.shoot(&format!("tray-{:02}", number + 1)).await;
     }
@@ -120,14 +121,14 @@ impl Camera<'_> {
 }
 
 /// Scrolls what can be scrolled to a part of it; false when it has no such
-/// part. Waits for the picture to be drawn.
+/// part.
 const SCROLL: &str = "
     const part = arguments[0];
     const box = document.querySelector('dialog[open]') ?? document.querySelector('main');
     const step = box.clientHeight - 48;
     if (part > 0 && (part - 1) * step + box.clientHeight >= box.scrollHeight - 1) return false;
     box.scrollTo(0, part * step);
-    return new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(() => drawn(true))));
+    return true;
 ";
 
 /// Width and height from a PNG's header (PNG specification, 11.2.2).

@@ -268,21 +268,6 @@ impl Window {
             .await
     }
 
-    /// Waits for one such thing of several, counted from 0.
-    pub async fn await_nth(
-        &self,
-        kind: &str,
-        name: &str,
-        within: &[Spot<'_>],
-        number: usize,
-    ) -> Element {
-        let what = format!("there is a {kind} {name} {within:?}, number {number}");
-        self.until(&what, async || {
-            self.all(kind, name, within).await.into_iter().nth(number)
-        })
-        .await
-    }
-
     async fn until<T>(&self, what: &str, ask: impl AsyncFnMut() -> Option<T>) -> T {
         match attempt(ask).await {
             Some(answer) => answer,
@@ -306,7 +291,8 @@ impl Window {
         self.all(kind, name, within).await.into_iter().next()
     }
 
-    async fn all(&self, kind: &str, name: &str, within: &[Spot<'_>]) -> Vec<Element> {
+    /// All such things that are there now.
+    pub async fn all(&self, kind: &str, name: &str, within: &[Spot<'_>]) -> Vec<Element> {
         let given = vec![json!(kind), json!(name), json!(within)];
         let found = self.client.execute(FIND, given).await.unwrap_or_default();
         let ids = found.as_array().into_iter().flatten();
