@@ -400,6 +400,11 @@ outlook-about-harvested = About { $low } in 10 come up: harvested { $year }, kep
        *[other] { $life } years
     }
 
+outlook-own = { $sowings ->
+        [one] Your own sowing
+       *[other] Your own { $sowings } sowings
+    }: { $up } of { $of }
+
 ## Light and cautions
 
 light-need-needed = Comes up better in the light: cover thinly or not at all
