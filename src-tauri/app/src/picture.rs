@@ -93,8 +93,7 @@ impl Picture {
         packets: &[PacketState],
     ) -> Result<(), Error> {
         for packet in packets {
-            self.packets
-                .insert(packet.described.packet, packet.clone());
+            self.packets.insert(packet.described.packet, packet.clone());
         }
         self.learn(journal, stamp)
     }

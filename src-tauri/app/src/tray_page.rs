@@ -3,11 +3,13 @@
 use crate::error::AppError;
 use crate::growth::growth;
 use crate::jobs;
+use crate::judgement::{Case, reasons, verdict_view};
 use crate::packet_words::caution_of_crop;
 use crate::picture::Picture;
 use crate::round::{job_view, place_head};
 use crate::say::{Arg, Say};
 use crate::stage::{plants_line, reference};
+use crate::temperature::Temperatures;
 use crate::timeline;
 use crate::view::{Coded, PlantsPage, Relative, TrayView};
 use crate::words::{self, word};
@@ -86,6 +88,15 @@ fn page(picture: &Picture, plants: Plants, now: NaiveDateTime) -> Option<PlantsP
         Plants::Sowing(id) => picture.sowings.get(&id),
         Plants::Batch(_) => None,
     };
+    let growth = sowing.and_then(|sowing| growth(picture, sowing, now));
+    let temperatures = Temperatures::of(picture);
+    let case = sowing.zip(growth.as_ref()).map(|(sowing, growth)| Case {
+        picture,
+        temperatures: &temperatures,
+        sowing,
+        growth,
+        now,
+    });
     Some(PlantsPage {
         line: plants_line(picture, plants, now)?,
         began: began(picture, plants)?.at.local,
@@ -96,10 +107,11 @@ fn page(picture: &Picture, plants: Plants, now: NaiveDateTime) -> Option<PlantsP
             .collect(),
         depth_mm: sowing.and_then(|sowing| sowing.sown.depth_mm),
         wanted: sowing.and_then(|sowing| sowing.sown.wanted),
-        forecast: sowing.and_then(|sowing| {
-            let growth = growth(picture, sowing, now)?;
-            Some(growth.forecast_view(sowing, now.date()))
-        }),
+        forecast: case
+            .as_ref()
+            .map(|case| case.growth.forecast_view(case.sowing, now.date())),
+        verdict: case.as_ref().and_then(verdict_view),
+        reasons: case.as_ref().map(reasons).unwrap_or_default(),
         caution: picture.book_crop(plants).and_then(caution_of_crop),
     })
 }

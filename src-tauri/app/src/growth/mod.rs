@@ -18,7 +18,8 @@ use crate::view::DueView;
 use chrono::{Days, NaiveDate, NaiveDateTime};
 use course::{Bed, Course, course};
 use plumule_agronomy::{
-    Crop, Outlook, PacketOutlook, TimeFactor, average_emerged_share, crops, forecast,
+    Crop, HORIZON_DAYS, Outlook, PROGRESS_EPSILON, PacketOutlook, TimeFactor,
+    average_emerged_share, crops, forecast,
 };
 use plumule_journal::id::PlaceId;
 use plumule_journal::state::{SowingState, TrayState};
@@ -81,7 +82,11 @@ pub(crate) fn growth_at(
     let worth = outlook_of(packet, &learnt, began.date())?;
     let fridges = fridges(picture);
     let seen = seen(picture, temperatures, (sowing, tray), crop, now)?;
-    let Seen { course, looks, reached } = seen;
+    let Seen {
+        course,
+        looks,
+        reached,
+    } = seen;
     let up = sowing.plants.numbers.up;
     let least = (f64::from(up) / crop.seedlings_per_seed.max(1.0)).ceil() as u32;
     let seeds = sowing.seeds().max(least).clamp(1, MOST_SEEDS);
@@ -138,7 +143,14 @@ fn seen(
         .collect();
     let fridges = fridges(picture);
     let bed = Bed::of_tray(tray, &fridges);
-    let course = course(temperatures, &bed, &crop.curve, began, now.max(began), &moments)?;
+    let course = course(
+        temperatures,
+        &bed,
+        &crop.curve,
+        began,
+        now.max(began),
+        &moments,
+    )?;
     let (reached, at) = course.at.split_last()?;
     let ups = looked.iter().map(|(_, up)| *up);
     Some(Seen {
@@ -159,7 +171,11 @@ fn looks(sowing: &SowingState) -> Vec<(NaiveDateTime, u32)> {
     let counted = looks.iter().map(|(_, up)| *up).max().unwrap_or(0);
     let went = plants.went_on.iter().map(|went| went.at.at.local);
     let left = plants.left.iter().map(|left| left.at.at.local);
-    if let Some(last) = went.chain(left).max().filter(|_| plants.numbers.up > counted) {
+    if let Some(last) = went
+        .chain(left)
+        .max()
+        .filter(|_| plants.numbers.up > counted)
+    {
         looks.push((last, plants.numbers.up));
     }
     looks.sort_by_key(|(at, _)| *at);
@@ -207,6 +223,20 @@ impl Growth {
     /// What is usual: seedlings that nine in ten such sowings reach, at least 1.
     pub(crate) fn usual(&self) -> u32 {
         (self.final_at(-TENTH).round() as u32).max(1)
+    }
+
+    /// The day by the end of which it has reached a progress; none if it does
+    /// not within a year.
+    pub(crate) fn day_reaching(&self, mark: f64) -> Option<NaiveDate> {
+        let mut progress = 0.0;
+        let mut gained = 0.0;
+        let mut by_day = self.course.by_day.iter();
+        let days = by_day.len() + HORIZON_DAYS as usize;
+        self.sown.iter_days().take(days).find(|_| {
+            gained = by_day.next().copied().unwrap_or(gained);
+            progress += gained;
+            progress >= mark - PROGRESS_EPSILON
+        })
     }
 
     /// Whether so many are fewer than the odds of one in ten allow of seed that

@@ -164,7 +164,15 @@ fn the_bench_says_where_none_comes_up_and_why() {
     let worth = outlook_of(packet, &Learnt::default(), day("2026-03-02")).unwrap();
     let said = |place| {
         let now = at("2026-03-02 00:00");
-        growth_in(&world.picture, "tomato", 10, (&worth, &Learnt::default()), place, now).unwrap()
+        growth_in(
+            &world.picture,
+            "tomato",
+            10,
+            (&worth, &Learnt::default()),
+            place,
+            now,
+        )
+        .unwrap()
     };
     assert_eq!(said(warm).say.key, "bench-due");
     // The eighth day is seven days on.
@@ -181,7 +189,11 @@ fn a_packet_at_its_sow_by_date_meets_the_legal_minimum() {
     let packet = scene.world.picture.packets.values_mut().next().unwrap();
     packet.described.packed_year = None;
     packet.described.sow_by = Some(day("2026-12-31"));
-    let worth = |on| outlook_of(packet, &Learnt::default(), day(on)).unwrap().germination;
+    let worth = |on| {
+        outlook_of(packet, &Learnt::default(), day(on))
+            .unwrap()
+            .germination
+    };
     assert!((worth("2026-12-31") - 0.75).abs() < 1e-9);
     assert!(worth("2025-12-31") > 0.75 && worth("2027-12-31") < 0.75);
 }
@@ -190,10 +202,16 @@ fn a_packet_at_its_sow_by_date_meets_the_legal_minimum() {
 fn a_harvest_ages_from_the_autumn_of_its_year() {
     let mut scene = scene("2026-03-02 00:00");
     let packet = scene.world.picture.packets.values_mut().next().unwrap();
-    let packed = outlook_of(packet, &Learnt::default(), day("2026-12-31")).unwrap().germination;
+    let packed = outlook_of(packet, &Learnt::default(), day("2026-12-31"))
+        .unwrap()
+        .germination;
     packet.described.packed_year = None;
     packet.described.harvested_year = Some(2026);
-    let harvested = outlook_of(packet, &Learnt::default(), day("2026-12-31")).unwrap().germination;
+    let harvested = outlook_of(packet, &Learnt::default(), day("2026-12-31"))
+        .unwrap()
+        .germination;
     packet.described.crop = "moonflower".to_owned();
-    assert!(harvested > packed && outlook_of(packet, &Learnt::default(), day("2026-12-31")).is_none());
+    assert!(
+        harvested > packed && outlook_of(packet, &Learnt::default(), day("2026-12-31")).is_none()
+    );
 }

@@ -1,11 +1,15 @@
 //! It is late: past the day by which nine in ten should be up, and fewer are
-//! than the odds of one in ten allow; or so cold or hot that none will come.
+//! than were wanted (else, than the odds of one in ten allow); or so cold or hot
+//! that none will come. Where the verdict is to wait, it is silent until the day
+//! on which the next is expected.
 
 use super::{Job, Plan};
 use crate::growth::Growth;
+use crate::judgement::{Case, living, verdict_view};
 use crate::rounds;
 use crate::say::{Arg, Say};
-use crate::view::JobKind;
+
+use crate::view::{JobKind, VerdictView};
 use chrono::{Days, NaiveDate};
 use plumule_journal::state::SowingState;
 use plumule_journal::subject::{Plants, Subject};
@@ -20,7 +24,11 @@ const HOPELESS_AFTER_DAYS: u64 = 3;
 pub(super) fn job(plan: &Plan<'_>, sowing: &SowingState) -> Option<Job> {
     let id = sowing.sown.sowing;
     let growth = plan.growth(id)?;
-    if growth.cold_weeks || !sowing.plants.went_on.is_empty() {
+    let sown_again = |other: &SowingState| other.sown.again_of == Some(id);
+    if growth.cold_weeks
+        || !sowing.plants.went_on.is_empty()
+        || plan.picture.sowings.values().any(sown_again)
+    {
         return None;
     }
     let (late, why) = if growth.due.d50.is_none() {
@@ -30,7 +38,7 @@ pub(super) fn job(plan: &Plan<'_>, sowing: &SowingState) -> Option<Job> {
         )
     } else {
         let late = growth.due.d90?.succ_opt()?;
-        if !growth.fewer_than_expected() {
+        if enough(sowing, growth) {
             return None;
         }
         (late, behind(growth, late, plan.now.date()))
@@ -41,9 +49,24 @@ pub(super) fn job(plan: &Plan<'_>, sowing: &SowingState) -> Option<Job> {
         .into_iter()
         .chain(dug)
         .max_by_key(|mark| mark.at.instant());
-    let day = match last {
-        Some(mark) => late.max(mark.at.local.date() + Days::new(AGAIN_DAYS)),
-        None => late,
+    let case = Case {
+        picture: plan.picture,
+        temperatures: &plan.temperatures,
+        sowing,
+        growth,
+        now: plan.now,
+    };
+    let verdict = (late <= plan.now.date())
+        .then(|| verdict_view(&case))
+        .flatten();
+    let silence = |days| last.map_or(late, |mark| mark.at.local.date() + Days::new(days));
+    let day = match &verdict {
+        Some(VerdictView {
+            until: Some(until), ..
+        }) => late.max(*until),
+        // Something is to be done: with the count that says so.
+        Some(verdict) if verdict.p_any_more.is_some() => late.max(silence(0)),
+        _ => late.max(silence(AGAIN_DAYS)),
     };
     let low_high = growth.expected();
     let why = plan
@@ -59,7 +82,16 @@ pub(super) fn job(plan: &Plan<'_>, sowing: &SowingState) -> Option<Job> {
     )
     .because(why);
     job.suggested = Some(sowing.plants.numbers.there);
+    job.verdict = verdict;
     Some(job)
+}
+
+/// As many as are wanted are there; where nobody said, as the odds allow.
+fn enough(sowing: &SowingState, growth: &Growth) -> bool {
+    match sowing.sown.wanted {
+        Some(wanted) => living(sowing) >= wanted,
+        None => !growth.fewer_than_expected(),
+    }
 }
 
 fn behind(growth: &Growth, late: NaiveDate, today: NaiveDate) -> Say {

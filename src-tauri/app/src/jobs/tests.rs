@@ -4,7 +4,7 @@
 use crate::say::Arg;
 use crate::view::JobKind;
 use crate::world::{World, at, day};
-use plumule_journal::content::{RangeC, Shown};
+use plumule_journal::content::{RangeC, Seeds, Shown};
 use plumule_journal::id::{PlaceId, SowingId, TrayId};
 use plumule_journal::state::PINCH_SEEDS;
 use plumule_journal::subject::Plants;
@@ -298,11 +298,25 @@ mod late {
     }
 
     #[test]
-    fn a_count_gives_three_days_of_silence() {
+    fn a_count_brings_its_verdict_at_once_and_a_look_at_a_pinch_three_days_of_silence() {
         let mut scene = scene();
         scene.world.count(scene.sowing, "2026-03-23 09:00", 0);
+        scene.shows(KIND, "2026-03-23 09:01", "why-late");
+        let sowing = scene.world.picture.sowings.get_mut(&scene.sowing).unwrap();
+        sowing.sown.seeds = Seeds::Pinch;
         scene.hides(KIND, "2026-03-25 08:00");
         scene.shows(KIND, "2026-03-26 08:00", "why-late");
+    }
+
+    #[test]
+    fn sown_again_it_is_answered() {
+        let mut scene = scene();
+        scene.world.count(scene.sowing, "2026-03-23 09:00", 0);
+        let beside = scene.world.sow("tomato", 12, scene.tray, 12, "2026-03-23 10:00");
+        scene.shows(KIND, "2026-03-23 11:00", "why-late");
+        let beside = scene.world.picture.sowings.get_mut(&beside).unwrap();
+        beside.sown.again_of = Some(scene.sowing);
+        scene.hides(KIND, "2026-03-23 11:00");
     }
 
     #[test]

@@ -73,6 +73,9 @@ const FAMILIES: &[&str] = &[
     "caution-",
     "light-need-",
     "problem-",
+    "verdict-",
+    "choice-",
+    "reason-",
 ];
 
 #[test]
