@@ -1,7 +1,7 @@
 //! One tray's page.
 
 use crate::error::AppError;
-use crate::growth::growth;
+use crate::growth::growth_at;
 use crate::jobs;
 use crate::judgement::{Case, reasons, verdict_view};
 use crate::packet_words::caution_of_crop;
@@ -73,26 +73,31 @@ fn felt_say(felt: &FeltAt) -> Say {
 
 /// What is and was in the tray: the living first, then by cells.
 fn pages(picture: &Picture, tray: &TrayState, now: NaiveDateTime) -> Vec<PlantsPage> {
+    let temperatures = Temperatures::of(picture);
     let mut pages: Vec<PlantsPage> = tray
         .occupants
         .iter()
-        .filter_map(|occupant| page(picture, occupant.plants, now))
+        .filter_map(|occupant| page(picture, &temperatures, occupant.plants, now))
         .collect();
     pages.sort_by_key(|page| (!page.living, page.line.cells.clone(), page.began));
     pages
 }
 
-fn page(picture: &Picture, plants: Plants, now: NaiveDateTime) -> Option<PlantsPage> {
+fn page(
+    picture: &Picture,
+    temperatures: &Temperatures<'_>,
+    plants: Plants,
+    now: NaiveDateTime,
+) -> Option<PlantsPage> {
     let state = picture.plants(plants)?;
     let sowing = match plants {
         Plants::Sowing(id) => picture.sowings.get(&id),
         Plants::Batch(_) => None,
     };
-    let growth = sowing.and_then(|sowing| growth(picture, sowing, now));
-    let temperatures = Temperatures::of(picture);
+    let growth = sowing.and_then(|sowing| growth_at(picture, temperatures, sowing, now));
     let case = sowing.zip(growth.as_ref()).map(|(sowing, growth)| Case {
         picture,
-        temperatures: &temperatures,
+        temperatures,
         sowing,
         growth,
         now,

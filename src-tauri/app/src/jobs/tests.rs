@@ -312,7 +312,9 @@ mod late {
     fn sown_again_it_is_answered() {
         let mut scene = scene();
         scene.world.count(scene.sowing, "2026-03-23 09:00", 0);
-        let beside = scene.world.sow("tomato", 12, scene.tray, 12, "2026-03-23 10:00");
+        let beside = scene
+            .world
+            .sow("tomato", 12, scene.tray, 12, "2026-03-23 10:00");
         scene.shows(KIND, "2026-03-23 11:00", "why-late");
         let beside = scene.world.picture.sowings.get_mut(&beside).unwrap();
         beside.sown.again_of = Some(scene.sowing);
@@ -602,7 +604,7 @@ fn jobs_are_in_walking_order_then_pressing_then_by_code() {
 fn a_pinch_counts_as_thirty() {
     let mut scene = scene();
     let sowing = scene.world.picture.sowings.get_mut(&scene.sowing).unwrap();
-    sowing.sown.seeds = plumule_journal::content::Seeds::Pinch;
+    sowing.sown.seeds = Seeds::Pinch;
     let job = scene
         .world
         .job(JobKind::LookForSeedlings, "2026-03-03 08:00");

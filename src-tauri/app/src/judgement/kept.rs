@@ -23,6 +23,9 @@ const DIM: f64 = 0.05;
 /// Days in poor light after coming up that are worth a word (judgement).
 const DIM_DAYS: usize = 2;
 
+/// A cause of a smaller part of what is missing explains nothing (judgement).
+const WORTH_A_WORD: f64 = 0.1;
+
 const HOURS_OF_DAY: f64 = 24.0;
 
 /// The causes that facts in the journal speak for, the costliest first. None for
@@ -95,6 +98,8 @@ fn found(case: &Case<'_>) -> Option<Vec<Cause>> {
         )
     };
     let mut causes = causes(&kept).ok()?;
+    let missing = f64::from(growth.seeds) * growth.worth.packed_germination - f64::from(kept.up);
+    causes.retain(|cause| cause.seedlings >= WORTH_A_WORD * missing);
     for cause in &mut causes {
         cause.seedlings *= per_seed;
     }

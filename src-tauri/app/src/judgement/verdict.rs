@@ -10,8 +10,11 @@ use plumule_agronomy::{
 };
 use plumule_journal::content::{RangeC, Seeds};
 use plumule_journal::id::PlaceId;
-use plumule_journal::state::{PlaceState, SowingState};
+use plumule_journal::state::{PacketState, PlaceState, SowingState};
 use plumule_journal::words::PlaceKind;
+
+/// More seeds than this for a plant are not worth sowing (judgement).
+const SEEDS_A_PLANT: u32 = 10;
 
 /// A sowing that is to be judged.
 pub(crate) struct Case<'a> {
@@ -32,7 +35,7 @@ pub(super) struct Judged<'a> {
     pub(super) place: Option<(&'a PlaceState, f64)>,
     /// The day on which the next is as likely as not to be up.
     pub(super) next: Option<NaiveDate>,
-    /// How many to sow beside it.
+    /// How many to sow beside it, where odds can be told.
     pub(super) beside: Option<Beside>,
     /// Seeds dug up so far.
     pub(super) dug: u32,
@@ -105,13 +108,38 @@ impl<'a> Case<'a> {
             next: posterior
                 .as_ref()
                 .and_then(Posterior::next_progress)
-                .and_then(|mark| growth.day_reaching(mark)),
-            beside: posterior.as_ref().map(Posterior::seeds_beside),
+                .and_then(|mark| self.day_to_look(mark)),
+            beside: posterior
+                .as_ref()
+                .filter(|_| !matches!(verdict, Verdict::None(_)))
+                .map(|posterior| self.worth_sowing(posterior.seeds_beside())),
             posterior,
             dug: firm + soft,
             left,
             last_sowing,
         })
+    }
+
+    /// The day on which it reaches a progress, after the day of the last look.
+    fn day_to_look(&self, mark: f64) -> Option<NaiveDate> {
+        let reached = self.growth.day_reaching(mark)?;
+        let looked = self.sowing.counts.last();
+        let after = looked.and_then(|count| count.at.at.local.date().succ_opt());
+        Some(after.map_or(reached, |after| after.max(reached)))
+    }
+
+    /// More than the packet has, or than is reasonable for the plants that are
+    /// missing, is to be sown from better seed.
+    fn worth_sowing(&self, beside: Beside) -> Beside {
+        let missing = wanted(self.sowing, self.growth).saturating_sub(living(self.sowing));
+        let packet = self.picture.packets.get(&self.sowing.packet());
+        let left = packet.and_then(PacketState::seeds_left).unwrap_or(u32::MAX);
+        match beside {
+            Beside::Seeds(seeds) if seeds > left.min(missing.saturating_mul(SEEDS_A_PLANT)) => {
+                Beside::BetterSeed
+            }
+            beside => beside,
+        }
     }
 
     /// Seedlings as seeds that came up, where one seed gives several.

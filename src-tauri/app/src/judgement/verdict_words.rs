@@ -168,21 +168,22 @@ fn choices(
         )
     })
     .filter(|_| until > today);
-    let dig = (judged.left > judged.dug)
+    let dig = (judged.left > judged.dug && kind != VerdictKind::RecordWrong)
         .then(|| Choice::new(ChoiceKind::DigUp, Say::new("choice-dig-up")));
     let in_time = judged.last_sowing.is_none_or(|last| today <= last);
-    let sow = (in_time && judged.beside != Some(Beside::BetterSeed)).then(|| {
-        let seeds = seeds_beside(judged);
-        let say = match seeds {
-            Some(seeds) => {
-                Say::new("choice-sow-beside").with("seeds", Arg::Number(f64::from(seeds)))
-            }
-            None => Say::new("choice-sow-again"),
+    let sow = in_time.then(|| {
+        let (kind, say) = match judged.beside {
+            Some(Beside::Seeds(seeds)) => (
+                ChoiceKind::Sow,
+                Say::new("choice-sow-beside").with("seeds", Arg::Number(f64::from(seeds))),
+            ),
+            Some(Beside::BetterSeed) => (ChoiceKind::SowOther, Say::new("choice-sow-other")),
+            Some(Beside::NotNeeded) | None => (ChoiceKind::Sow, Say::new("choice-sow-again")),
         };
         Choice {
-            seeds,
-            wanted: seeds.map(|_| missing.max(1)),
-            ..Choice::new(ChoiceKind::Sow, say)
+            seeds: seeds_beside(judged),
+            wanted: judged.beside.map(|_| missing.max(1)),
+            ..Choice::new(kind, say)
         }
     });
     let give_up =

@@ -79,6 +79,8 @@ pub enum ChoiceKind {
     DigUp,
     /// Sow more beside it, or again.
     Sow,
+    /// Sow another packet: this one is not worth it.
+    SowOther,
     /// Nothing came up: give it up.
     GiveUp,
 }

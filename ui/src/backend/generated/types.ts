@@ -436,7 +436,7 @@ until: string | null, };
 /**
  * What can be done.
  */
-export type ChoiceKind = "wait" | "move" | "dig_up" | "sow" | "give_up";
+export type ChoiceKind = "wait" | "move" | "dig_up" | "sow" | "sow_other" | "give_up";
 
 /**
  * About the chosen packet.

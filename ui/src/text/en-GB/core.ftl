@@ -262,8 +262,8 @@ verdict-record-wrong = The temperatures written down allow no { $crop }{ $variet
         [one] is
        *[other] are
     } up: look at the readings and where it stood, for no odds can be told from them.
-verdict-wait = Wait: the odds of reaching the { $wanted } wanted are { $reach }, with { $up } up and { $any } that any more come; the next is expected by { $until }.
-verdict-wait-look = The next was expected by { $until }: count again. The odds of reaching the { $wanted } wanted were { $reach }.
+verdict-wait = Wait: the odds that any more come are { $any }, those of the { $wanted } wanted { $reach } ({ $up } up, about { $expected } in the end). The next is expected by { $until }.
+verdict-wait-look = The next was expected by { $until }: count again. The odds of the { $wanted } wanted were { $reach }.
 verdict-warm = Slow from cold, more likely than dead: at { $temperature } the odds of { $wanted } in time are { $reach }, at { $from } to { $to } { $there }.{ $place ->
         [0] {" "}None of your places is that warm.
        *[1] {""}
@@ -272,17 +272,20 @@ verdict-cool = Held back by heat, more likely than dead: at { $temperature } the
         [0] {" "}None of your places is that cool.
        *[1] {""}
     }
-verdict-nothing-more = Nothing more is likely: { $any } that any more come, with { $up } up of { $wanted } wanted.{ $dug ->
+verdict-nothing-more = Nothing more is likely: the odds that any come are { $any }, and { $up } of { $wanted } wanted { $up ->
+        [one] is
+       *[other] are
+    } up.{ $dug ->
         [0] {" "}Dig up two seeds to be sure.
        *[other] {""}
     }{ $over ->
         [1] {" "}It is late to sow again for this season: { $last } was the last useful day.
        *[0] {""}
     }
-verdict-sow-beside = It is { $any } that any more come, and { $reach } that they make up the { $wanted } wanted ({ $up } up, about { $expected } in the end).{ $over ->
+verdict-sow-beside = The odds that any more come are { $any }, those of the { $wanted } wanted { $reach } ({ $up } up, about { $expected } in the end).{ $over ->
         [1] {" "}It is late to sow more for this season: { $last } was the last useful day.
        *[0] { $seeds ->
-            [0] {" "}Better seed is wanted.
+            [0] {" "}Sow better seed beside it.
             [one] {" "}Sow one more seed beside it.
            *[other] {" "}Sow { $seeds } more beside it.
         }
@@ -293,6 +296,7 @@ choice-move = Move to { $place }: { $odds }
 choice-dig-up = Dig up two
 choice-sow-beside = Sow { $seeds } more beside it
 choice-sow-again = Sow again
+choice-sow-other = Sow another packet
 choice-give-up = Nothing came up
 
 ## Why it did badly
@@ -325,8 +329,14 @@ reason-fact-days = { $days ->
         [one] One day
        *[other] { $days } days
     } at { $temperature } on average; it wants { $from } to { $to }.
-reason-fact-germination = Perhaps { $packed } in 10 of it came up when it was packed, and { $now } in 10 now.
-reason-fact-germination-year = Of { $year }: perhaps { $packed } in 10 of it came up then, and { $now } in 10 now.
+reason-fact-germination = Perhaps { $packed } in 10 of it came up when it was packed, and { $now ->
+        [0] fewer than 1
+       *[other] { $now }
+    } in 10 now.
+reason-fact-germination-year = Of { $year }: perhaps { $packed } in 10 of it came up then, and { $now ->
+        [0] fewer than 1
+       *[other] { $now }
+    } in 10 now.
 reason-fact-depth-most = Sown { $depth } deep, where { $right } is the most.
 reason-fact-depth-least = Sown { $depth } deep, where { $right } is the least.
 reason-fact-dry = Felt dry { $felt ->
