@@ -5,7 +5,7 @@
 
 use super::{Job, Plan};
 use crate::growth::Growth;
-use crate::judgement::{Case, living, verdict_view};
+use crate::judgement::{Case, living, too_early_view, verdict_view};
 use crate::rounds;
 use crate::say::{Arg, Say};
 
@@ -24,11 +24,7 @@ const HOPELESS_AFTER_DAYS: u64 = 3;
 pub(super) fn job(plan: &Plan<'_>, sowing: &SowingState) -> Option<Job> {
     let id = sowing.sown.sowing;
     let growth = plan.growth(id)?;
-    let sown_again = |other: &SowingState| other.sown.again_of == Some(id);
-    if growth.cold_weeks
-        || !sowing.plants.went_on.is_empty()
-        || plan.picture.sowings.values().any(sown_again)
-    {
+    if growth.cold_weeks || !sowing.plants.went_on.is_empty() {
         return None;
     }
     let (late, why) = if growth.due.d50.is_none() {
@@ -43,6 +39,13 @@ pub(super) fn job(plan: &Plan<'_>, sowing: &SowingState) -> Option<Job> {
         }
         (late, behind(growth, late, plan.now.date()))
     };
+    // Sown again since it was late, that is answered.
+    let again = |other: &SowingState| {
+        other.sown.again_of == Some(id) && other.opened_by.at.local.date() >= late
+    };
+    if plan.picture.sowings.values().any(again) {
+        return None;
+    }
     let counted = sowing.counts.last().map(|count| &count.at);
     let dug = sowing.dug.last().map(|dug| &dug.at);
     let last = counted
@@ -56,9 +59,11 @@ pub(super) fn job(plan: &Plan<'_>, sowing: &SowingState) -> Option<Job> {
         growth,
         now: plan.now,
     };
-    let verdict = (late <= plan.now.date())
-        .then(|| verdict_view(&case))
-        .flatten();
+    let verdict = (late <= plan.now.date()).then(|| match verdict_view(&case) {
+        None if growth.due.d50.is_none() => Some(too_early_view(&case)),
+        verdict => verdict,
+    });
+    let verdict = verdict.flatten();
     let silence = |days| last.map_or(late, |mark| mark.at.local.date() + Days::new(days));
     let day = match &verdict {
         Some(VerdictView {

@@ -2,7 +2,7 @@
 //! and in which it is not.
 
 use crate::say::Arg;
-use crate::view::JobKind;
+use crate::view::{ChoiceKind, JobKind};
 use crate::world::{World, at, day};
 use plumule_journal::content::{RangeC, Seeds, Shown};
 use plumule_journal::id::{PlaceId, SowingId, TrayId};
@@ -330,6 +330,14 @@ mod late {
             max_c: 6.0,
         };
         scene.shows(KIND, "2026-03-05 08:00", "why-late-too-cold");
+        let moves = |scene: &Scene| {
+            let job = scene.world.shown(KIND, "2026-03-05 08:00").unwrap();
+            let choices = job.verdict.unwrap().choices;
+            choices.iter().any(|it| it.kind == ChoiceKind::Move)
+        };
+        assert!(!moves(&scene));
+        scene.world.place(PlaceKind::HeatedPropagator, 20.0, 24.0);
+        assert!(moves(&scene));
         scene.world.describe(scene.place).usual = RangeC {
             min_c: 45.0,
             max_c: 50.0,

@@ -11,4 +11,4 @@ mod verdict_words;
 pub(crate) use reason_words::reasons;
 pub(crate) use season::in_year;
 pub(crate) use verdict::{Case, living};
-pub(crate) use verdict_words::verdict_view;
+pub(crate) use verdict_words::{too_early_view, verdict_view};

@@ -182,7 +182,7 @@ impl<'a> Case<'a> {
 
     /// Of the other places in use the one in which the crop has its recommended
     /// warmth and comes up soonest, and its progress a day there.
-    fn suits(&self) -> Option<(&'a PlaceState, f64)> {
+    pub(super) fn suits(&self) -> Option<(&'a PlaceState, f64)> {
         let tray = self.picture.trays.get(&self.sowing.sown.tray)?;
         let here = tray.stays.last().map(|stay| stay.place);
         let places = self.picture.walk().into_iter().filter(|place| {

@@ -50,15 +50,62 @@ pub(crate) fn verdict_view(case: &Case<'_>) -> Option<VerdictView> {
     })
 }
 
+/// Where it is so cold or hot that none will come, there are no odds yet, but a
+/// place that suits may be named.
+pub(crate) fn too_early_view(case: &Case<'_>) -> VerdictView {
+    let growth = case.growth;
+    let (low, high) = growth.crop.recommended_c;
+    let cold = growth.course.mean_to_come_c < low.midpoint(high);
+    let today = case.now.date();
+    let until = some_days_on(today);
+    let moved = case.suits().map(|(place, _)| Choice {
+        place: Some(place.described.place.to_string()),
+        ..Choice::new(
+            ChoiceKind::Move,
+            Say::new("choice-move-to").with("place", Arg::Text(place.described.name.clone())),
+        )
+    });
+    let give_up =
+        (growth.up == 0).then(|| Choice::new(ChoiceKind::GiveUp, Say::new("choice-give-up")));
+    let sow = Choice::new(ChoiceKind::Sow, Say::new("choice-sow-again"));
+    let choices = [moved, Some(wait(until)), Some(sow), give_up];
+    VerdictView {
+        kind: if cold {
+            VerdictKind::Warm
+        } else {
+            VerdictKind::Cool
+        },
+        say: Say::new("verdict-too-early"),
+        p_any_more: None,
+        expected: None,
+        p_reach: None,
+        until: None,
+        choices: choices.into_iter().flatten().collect(),
+    }
+}
+
+fn wait(until: NaiveDate) -> Choice {
+    Choice {
+        until: Some(until),
+        ..Choice::new(
+            ChoiceKind::Wait,
+            Say::new("choice-wait").with("until", Arg::Day(until)),
+        )
+    }
+}
+
+fn some_days_on(today: NaiveDate) -> NaiveDate {
+    today
+        .checked_add_days(Days::new(WAIT_DAYS))
+        .unwrap_or(today)
+}
+
 /// Waiting is until the next is expected; else, where the odds do not tell or
 /// something else is advised, for a few days.
 fn wait_until(judged: &Judged<'_>, kind: VerdictKind, today: NaiveDate) -> NaiveDate {
-    let some_days = today
-        .checked_add_days(Days::new(WAIT_DAYS))
-        .unwrap_or(today);
     match judged.next {
         Some(next) if kind == VerdictKind::Wait => next,
-        _ => some_days,
+        _ => some_days_on(today),
     }
 }
 
@@ -160,14 +207,7 @@ fn choices(
                     .with("odds", odds(p_reach)),
             )
         });
-    let wait = Some(Choice {
-        until: Some(until),
-        ..Choice::new(
-            ChoiceKind::Wait,
-            Say::new("choice-wait").with("until", Arg::Day(until)),
-        )
-    })
-    .filter(|_| until > today);
+    let wait = (until > today).then(|| wait(until));
     let dig = (judged.left > judged.dug && kind != VerdictKind::RecordWrong)
         .then(|| Choice::new(ChoiceKind::DigUp, Say::new("choice-dig-up")));
     let in_time = judged.last_sowing.is_none_or(|last| today <= last);

@@ -72,7 +72,7 @@ fn without_its_fair_chance_it_teaches_nothing() {
         how: "lost".to_owned(),
         cause: Some("eaten".to_owned()),
     });
-    eaten.bench.wait_days(8);
+    eaten.finish_after(8);
     let page = eaten.packet_page();
     assert_eq!(page.own, None);
     // It aged by 18 days, and no more.

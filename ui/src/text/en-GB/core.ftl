@@ -257,6 +257,7 @@ odds-9 = about 9 in 10
 odds-over = better than 19 in 20
 
 verdict-look = Last counted too long ago to tell the odds: count what is up now, none as 0.
+verdict-too-early = No odds can be told before it has had some warmth it can grow in.
 verdict-pinch = Nobody counts a pinch, so there are no odds to tell; most { $crop }{ $variety } is usually up by { $usual }.
 verdict-record-wrong = The temperatures written down allow no { $crop }{ $variety } to come up, and { $up } { $up ->
         [one] is
@@ -293,6 +294,7 @@ verdict-sow-beside = The odds that any more come are { $any }, those of the { $w
 
 choice-wait = Wait until { $until }
 choice-move = Move to { $place }: { $odds }
+choice-move-to = Move to { $place }
 choice-dig-up = Dig up two
 choice-sow-beside = Sow { $seeds } more beside it
 choice-sow-again = Sow again
