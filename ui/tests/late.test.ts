@@ -8,7 +8,7 @@ it('says the verdict once, with the advised choice first', async () => {
   await open('#/tray/t-k2');
   const group = await choices();
   expect(screen.getAllByText(/^Nothing more is likely/)).toHaveLength(1);
-  expect(group.getAllByRole('button').map((b) => b.textContent)).toEqual([
+  expect(group.getAllByRole('button').map((b) => b.textContent?.trim())).toEqual([
     'Dig up two',
     'Sow 9 more beside it',
     'Sow another packet',

@@ -81,7 +81,7 @@ fn without_its_fair_chance_it_teaches_nothing() {
     assert!((low - before_low).abs() < 0.003 && (high - before_high).abs() < 0.003);
     assert!(!eaten.page().plants[0].living);
     let reasons = &eaten.page().plants[0].reasons;
-    assert!(said::one(&reasons[0].say).starts_with("Likely eaten"));
+    assert!(said::one(&reasons[0].say).starts_with("Possibly eaten"));
 }
 
 #[test]
