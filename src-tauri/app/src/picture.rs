@@ -25,7 +25,7 @@ pub(crate) const SET_ASIDE_DAYS: i64 = 120;
 const READINGS_DAYS: u64 = 400;
 
 /// Among so many of a packet's last sowings the finished ones are looked for.
-const SOWINGS_ASKED: usize = 2 * PAST_SOWINGS;
+const SOWINGS_ASKED: usize = PAST_SOWINGS + 2;
 
 /// Days before a tray's first that still tell its temperature.
 const CARRY_DAYS: u64 = 7;
@@ -103,7 +103,12 @@ impl Picture {
     fn learn(&mut self, journal: &Journal, stamp: &Stamp) -> Result<(), Error> {
         for packet in self.packets.values() {
             let mut past = Vec::new();
-            for id in packet.sowings.iter().rev().take(SOWINGS_ASKED) {
+            let lives = |id: &&SowingId| {
+                let sowing = self.sowings.get(*id);
+                sowing.is_some_and(|sowing| sowing.plants.ended.is_none())
+            };
+            let others = packet.sowings.iter().rev().filter(|id| !lives(id));
+            for id in others.take(SOWINGS_ASKED) {
                 let Some(sowing) = journal.sowing(*id)? else {
                     continue;
                 };

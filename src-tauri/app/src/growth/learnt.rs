@@ -17,7 +17,7 @@ use std::collections::BTreeMap;
 
 /// So many of a packet's last finished sowings are asked (judgement: enough to
 /// tell, and the round stays as cheap as what is alive).
-pub(crate) const PAST_SOWINGS: usize = 6;
+pub(crate) const PAST_SOWINGS: usize = 4;
 
 /// Progress at its end from which a sowing had its fair chance.
 const FAIR_CHANCE: f64 = 1.6;
@@ -97,9 +97,9 @@ fn worth(sowing: &SowingState, crop: &Crop, reached: f64) -> Option<(u32, u32)> 
         Seeds::Exact(number) | Seeds::About(number) => number,
         Seeds::Pinch => return None,
     };
-    let clusters = (f64::from(up) / crop.seedlings_per_seed.max(1.0)).ceil() as u32;
-    (reached >= FAIR_CHANCE && !harmed && !guessed && number > 0)
-        .then_some((clusters.min(number), number))
+    // Of clusters nobody knows how many gave those that are up.
+    let told = crop.seedlings_per_seed <= 1.0 && !harmed && !guessed;
+    (reached >= FAIR_CHANCE && told && number > 0).then_some((up.min(number), number))
 }
 
 /// From the two looks between which half of them came up.

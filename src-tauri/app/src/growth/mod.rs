@@ -42,7 +42,8 @@ pub(crate) struct Growth {
     pub(crate) sown: NaiveDate,
     /// Seeds reckoned with: those sown, or what came up if that is more.
     pub(crate) seeds: u32,
-    pub(crate) worth: PacketOutlook,
+    /// What the packet was worth by its age, whatever came of it.
+    pub(crate) aged: PacketOutlook,
     pub(crate) outlook: Outlook,
     pub(crate) time_factor: TimeFactor,
     pub(crate) course: Course,
@@ -99,7 +100,7 @@ pub(crate) fn growth_at(
         crop,
         sown: began.date(),
         seeds,
-        worth,
+        aged: outlook_of(packet, &Learnt::default(), began.date())?,
         outlook: worth.outlook,
         time_factor,
         due: due(
@@ -190,7 +191,7 @@ impl Growth {
     }
 
     /// Seedlings that a seed gives, above 1 where it is a cluster.
-    pub(crate) fn per_seed(&self) -> f64 {
+    fn per_seed(&self) -> f64 {
         self.crop.seedlings_per_seed.max(1.0)
     }
 
@@ -220,9 +221,15 @@ impl Growth {
         seeds * self.per_seed()
     }
 
-    /// What is usual: seedlings that nine in ten such sowings reach, at least 1.
+    /// What is usual: plants that nine in ten such sowings reach, at least 1. A
+    /// cluster of seeds is good for one plant.
     pub(crate) fn usual(&self) -> u32 {
-        (self.final_at(-TENTH).round() as u32).max(1)
+        (self.least().round() as u32).max(1)
+    }
+
+    /// The seeds of which, with odds of nine in ten, at least as many come up.
+    fn least(&self) -> f64 {
+        self.final_at(-TENTH) / self.per_seed()
     }
 
     /// The day by the end of which it has reached a progress; none if it does
@@ -242,12 +249,12 @@ impl Growth {
     /// Whether so many are fewer than the odds of one in ten allow of seed that
     /// is as good as when it was packed.
     pub(crate) fn poor(&self, up: u32) -> bool {
-        let packed = self.worth.packed_germination;
-        let weight = self.outlook.a + self.outlook.b;
+        let packed = self.aged.packed_germination;
+        let weight = self.aged.outlook.a + self.aged.outlook.b;
         let Ok(sound) = Outlook::new(weight * packed, weight * (1.0 - packed)) else {
             return false;
         };
-        f64::from(up) < MOST * self.final_of(sound, -TENTH)
+        f64::from(up) < MOST * self.final_of(sound, -TENTH) / self.per_seed()
     }
 
     /// Whether nine in ten of those expected are up.
@@ -258,7 +265,7 @@ impl Growth {
     /// Whether nothing is up, or fewer than the odds of one in ten allow by the
     /// day at which nine in ten of them should be.
     pub(crate) fn fewer_than_expected(&self) -> bool {
-        self.up == 0 || f64::from(self.up) < MOST * self.final_at(-TENTH)
+        self.up == 0 || f64::from(self.up) < MOST * self.least()
     }
 }
 

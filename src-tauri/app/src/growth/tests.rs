@@ -4,8 +4,10 @@
 use super::*;
 use crate::say::Arg;
 use crate::world::{World, at, day};
+use plumule_journal::content::{Leaving, Seeds};
 use plumule_journal::id::{SowingId, TrayId};
-use plumule_journal::words::{Container, Feel, Watering};
+use plumule_journal::state::{Ended, LeftAt};
+use plumule_journal::words::{Container, Feel, LossCause, Watering};
 
 struct Scene {
     world: World,
@@ -214,4 +216,69 @@ fn a_harvest_ages_from_the_autumn_of_its_year() {
     assert!(
         harvested > packed && outlook_of(packet, &Learnt::default(), day("2026-12-31")).is_none()
     );
+}
+
+/// 20 sown, 9 up after 6 and 12 days at 20 °C, ended after 14: its fair chance.
+fn past(more: impl Fn(&mut Past)) -> Learnt {
+    let mut scene = scene("2026-03-02 00:00");
+    scene.world.count(scene.sowing, "2026-03-08 00:00", 0);
+    scene.world.count(scene.sowing, "2026-03-14 00:00", 9);
+    let picture = &mut scene.world.picture;
+    let (sowing, tray) = (&picture.sowings[&scene.sowing], &picture.trays[&scene.tray]);
+    let mut past = Past {
+        sowing: sowing.clone(),
+        tray: tray.clone(),
+    };
+    let end = scene.world.mark("2026-03-16 00:00");
+    past.sowing.plants.ended = Some(Ended {
+        at: end,
+        nothing_came_up: false,
+    });
+    more(&mut past);
+    let picture = &mut scene.world.picture;
+    let packet = past.sowing.packet();
+    picture.past.insert(packet, vec![past]);
+    picture.learnt = learn(picture, at("2026-04-01 00:00"));
+    Learnt::of(picture, &picture.packets[&packet])
+}
+
+#[test]
+fn a_finished_sowing_tells_its_worth_if_it_had_its_fair_chance() {
+    assert_eq!(past(|_| {}).own(), Some((1, 9, 20)));
+    let end = |text| {
+        move |past: &mut Past| {
+            let ended = past.sowing.plants.ended.as_mut().unwrap();
+            ended.at.at.local = at(text);
+        }
+    };
+    // An eighth a day: 1.5 and 1.625 of the way.
+    assert_eq!(past(end("2026-03-14 00:00")).own(), None);
+    assert_eq!(past(end("2026-03-15 00:00")).own(), Some((1, 9, 20)));
+    let guessed = past(|past| past.sowing.counts[1].exact = false);
+    let pinch = past(|past| past.sowing.sown.seeds = Seeds::Pinch);
+    let spilt = past(|past| {
+        let at = past.sowing.opened_by.clone();
+        let how = Leaving::Lost(LossCause::Spilt);
+        past.sowing.plants.left.push(LeftAt { at, number: 1, how });
+    });
+    assert_eq!([guessed.own(), pinch.own(), spilt.own()], [None; 3]);
+}
+
+#[test]
+fn a_slow_packet_is_learnt_from_the_looks_around_its_half() {
+    let tomato = crops().get("tomato").unwrap();
+    let packet = scene("2026-03-02 00:00")
+        .world
+        .picture
+        .packets
+        .into_values();
+    let worth = packet.map(|packet| outlook_of(&packet, &Learnt::default(), day("2026-03-02")));
+    let worth = worth.last().unwrap().unwrap();
+    let fresh = Learnt::default().time_factor(tomato, &worth, 1.0);
+    // Half of them between 0.75 and 1.5 of the way, so at 1.125.
+    let learnt = past(|_| {}).time_factor(tomato, &worth, 1.0);
+    assert!(0.0 < learnt.mean_ln && learnt.mean_ln < 1.125_f64.ln() && learnt.tau < fresh.tau);
+    // Nobody looked before they were up: that tells no speed.
+    let unseen = past(|past| drop(past.sowing.counts.remove(0)));
+    assert_eq!(unseen.time_factor(tomato, &worth, 1.0), fresh);
 }

@@ -72,7 +72,6 @@ fn found(case: &Case<'_>) -> Option<Vec<Cause>> {
         .filter(|felt| (began..=until).contains(&felt.at.at.local))
         .collect();
     let times = |feel| felt.iter().filter(|felt| felt.feel == Some(feel)).count() as u32;
-    let per_seed = growth.per_seed();
     let after = After::of(case, tray, end);
     let kept = Kept {
         depth_mm: sowing.sown.depth_mm,
@@ -90,25 +89,22 @@ fn found(case: &Case<'_>) -> Option<Vec<Cause>> {
         ..Kept::new(
             growth.crop,
             growth.seeds,
-            (f64::from(up) / per_seed).ceil() as u32,
+            up,
             &days,
             growth.reached.min(CAME_UP),
-            growth.worth,
+            growth.aged,
             sound_time_factor(case),
         )
     };
     let mut causes = causes(&kept).ok()?;
-    let missing = f64::from(growth.seeds) * growth.worth.packed_germination - f64::from(kept.up);
+    let missing = f64::from(growth.seeds) * growth.aged.packed_germination - f64::from(kept.up);
     causes.retain(|cause| cause.seedlings >= WORTH_A_WORD * missing);
-    for cause in &mut causes {
-        cause.seedlings *= per_seed;
-    }
     Some(causes)
 }
 
 /// Of its seed, were it not old.
 fn sound_time_factor(case: &Case<'_>) -> TimeFactor {
-    let (growth, worth) = (case.growth, case.growth.worth);
+    let (growth, worth) = (case.growth, case.growth.aged);
     if old_seed_time_factor(worth.germination, worth.packed_germination).is_none() {
         return growth.time_factor;
     }

@@ -448,22 +448,22 @@ fn a_pinch_has_no_odds_and_its_number_has() {
 }
 
 #[test]
-fn clusters_of_beet_give_more_seedlings_than_seeds() {
-    let beet = |crop: &str, up: u32| {
+fn clusters_of_beet_may_give_more_seedlings_than_seeds() {
+    // A seed as sold gives 2 to 4 seedlings (common practice, no source).
+    let beet = |up: u32| {
         format!(
             "place sill 15 15
-            sown 20 {crop} in sill 03-02
-            wanted 20
+            sown 20 beet in sill 03-02
+            wanted 24
             count {up} 03-24
             now 03-24"
         )
     };
-    tells(&beet("beet", 24), "no verdict");
-    tells(&beet("beet", 12), "- Sow 3 more beside it");
-    // A seed of cabbage is one plant: 12 of 20 leave 8 to make up.
-    let story = beet("cabbage", 12);
+    tells(&beet(24), "no verdict\nno reasons");
+    let story = beet(14);
+    tells(&story, "not no verdict");
     let view = scene(&story).with_case(verdict_view).unwrap();
-    assert!(view.expected.unwrap() <= 20.0 && view.choices.iter().any(|it| it.wanted == Some(8)));
+    assert!(view.choices.iter().any(|it| it.wanted == Some(10)));
 }
 
 #[test]

@@ -64,13 +64,8 @@ impl<'a> Case<'a> {
         if gone || growth.reached < VERDICT_FROM {
             return None;
         }
-        let seeds = self.seeds(growth.up).max(self.sowing.seeds());
-        let counts: Vec<(f64, u32)> = growth
-            .looks
-            .iter()
-            .map(|(progress, up)| (*progress, self.seeds(*up)))
-            .collect();
-        let left = seeds.saturating_sub(self.seeds(growth.up));
+        let seeds = growth.up.max(self.sowing.seeds());
+        let left = seeds.saturating_sub(growth.up);
         let dug = |of: fn(&plumule_journal::state::Dug) -> u32| {
             self.sowing.dug.iter().map(of).fold(0, u32::saturating_add)
         };
@@ -78,9 +73,9 @@ impl<'a> Case<'a> {
         let soft = dug(|dug| dug.soft).min(left - firm);
         let watched = Watched {
             seeds,
-            counts: &counts,
-            living: Some(self.seeds(living(self.sowing))),
-            wanted: self.seeds(wanted(self.sowing, growth)),
+            counts: &growth.looks,
+            living: Some(living(self.sowing)),
+            wanted: wanted(self.sowing, growth),
             outlook: growth.outlook,
             time_factor: growth.time_factor,
             sigma: growth.crop.sigma,
@@ -140,11 +135,6 @@ impl<'a> Case<'a> {
             }
             beside => beside,
         }
-    }
-
-    /// Seedlings as seeds that came up, where one seed gives several.
-    fn seeds(&self, seedlings: u32) -> u32 {
-        (f64::from(seedlings) / self.growth.per_seed()).ceil() as u32
     }
 
     fn standing(&self, there: Option<f64>, last_sowing: Option<NaiveDate>) -> Standing {

@@ -43,7 +43,7 @@ pub(crate) fn verdict_view(case: &Case<'_>) -> Option<VerdictView> {
         kind,
         say: say(case, &judged, kind, until),
         p_any_more: posterior.map(Posterior::p_any_more),
-        expected: posterior.map(|it| it.expected_final() * case.growth.per_seed()),
+        expected: posterior.map(Posterior::expected_final),
         p_reach: posterior.map(Posterior::p_reach),
         until: (kind == VerdictKind::Wait).then_some(until),
         choices: choices(case, &judged, kind, until),
@@ -160,10 +160,7 @@ fn say(case: &Case<'_>, judged: &Judged<'_>, kind: VerdictKind, until: NaiveDate
         .with("any", odds(p_any_more))
         .with("reach", odds(p_reach))
         .with("there", odds(there))
-        .with(
-            "expected",
-            Arg::Number((expected * growth.per_seed()).round()),
-        )
+        .with("expected", Arg::Number(expected.round()))
         .with("until", Arg::Day(until))
         .with(
             "temperature",
