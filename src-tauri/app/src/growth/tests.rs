@@ -267,13 +267,9 @@ fn a_finished_sowing_tells_its_worth_if_it_had_its_fair_chance() {
 #[test]
 fn a_slow_packet_is_learnt_from_the_looks_around_its_half() {
     let tomato = crops().get("tomato").unwrap();
-    let packet = scene("2026-03-02 00:00")
-        .world
-        .picture
-        .packets
-        .into_values();
-    let worth = packet.map(|packet| outlook_of(&packet, &Learnt::default(), day("2026-03-02")));
-    let worth = worth.last().unwrap().unwrap();
+    let packets = scene("2026-03-02 00:00").world.picture.packets;
+    let packet = packets.values().next().unwrap();
+    let worth = outlook_of(packet, &Learnt::default(), day("2026-03-02")).unwrap();
     let fresh = Learnt::default().time_factor(tomato, &worth, 1.0);
     // Half of them between 0.75 and 1.5 of the way, so at 1.125.
     let learnt = past(|_| {}).time_factor(tomato, &worth, 1.0);
