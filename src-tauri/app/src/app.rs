@@ -91,8 +91,7 @@ impl App {
     /// # Errors
     /// If the journal cannot be read.
     pub fn seed(&self, stamp: &Stamp) -> Result<SeedView, AppError> {
-        let today = Happened::at(stamp.now, self.zone(stamp)?).local.date();
-        seed::view(&self.journal, today)
+        seed::view(&self.journal, stamp)
     }
 
     /// The Sow screen, with what would come of a packet if one is chosen.

@@ -1,7 +1,7 @@
 //! The Sow screen: what could be sown, where, and what would come of it.
 
 use crate::error::AppError;
-use crate::growth::{growth_in, outlook_of};
+use crate::growth::{Learnt, growth_in, outlook_of};
 use crate::packet_words::{self, cautions};
 use crate::picture::Picture;
 use crate::round::place_head;
@@ -31,14 +31,19 @@ pub(crate) fn view(
     stamp: &Stamp,
     chosen: Option<&str>,
 ) -> Result<BenchView, AppError> {
-    let picture = Picture::of_the_living(journal, stamp)?;
+    let mut picture = Picture::of_the_living(journal, stamp)?;
+    let packets = packets(journal)?;
+    picture.learn_of(journal, stamp, &packets)?;
     let now = picture.now(stamp);
     let chosen = match chosen {
         Some(id) => Some(packet(journal, id)?),
         None => None,
     };
     Ok(BenchView {
-        packets: packets(journal, now.date())?,
+        packets: packets
+            .iter()
+            .map(|packet| packet_words::line(packet, &Learnt::of(&picture, packet), now.date()))
+            .collect(),
         places: picture
             .walk()
             .into_iter()
@@ -58,7 +63,7 @@ fn packet(journal: &Journal, id: &str) -> Result<PacketState, AppError> {
 }
 
 /// Those in use, the last sown or added first: ids rise with time.
-fn packets(journal: &Journal, today: NaiveDate) -> Result<Vec<crate::view::PacketLine>, AppError> {
+fn packets(journal: &Journal) -> Result<Vec<PacketState>, AppError> {
     let mut packets: Vec<PacketState> = journal
         .packets()?
         .into_iter()
@@ -69,10 +74,7 @@ fn packets(journal: &Journal, today: NaiveDate) -> Result<Vec<crate::view::Packe
         let sown = packet.sowings.last().map_or(added, |sowing| sowing.0);
         std::cmp::Reverse(added.max(sown))
     });
-    Ok(packets
-        .iter()
-        .map(|packet| packet_words::line(packet, today))
-        .collect())
+    Ok(packets)
 }
 
 fn bench_place(
@@ -82,12 +84,13 @@ fn bench_place(
     now: NaiveDateTime,
 ) -> BenchPlace {
     let growth = chosen.and_then(|packet| {
-        let worth = outlook_of(packet, now.date())?;
+        let learnt = Learnt::of(picture, packet);
+        let worth = outlook_of(packet, &learnt, now.date())?;
         let seeds = packet
             .seeds_left()
             .map_or(SEEDS, |left| left.clamp(1, SEEDS));
         let (crop, id) = (&packet.described.crop, place.described.place);
-        growth_in(picture, crop, seeds, &worth, id, now)
+        growth_in(picture, crop, seeds, (&worth, &learnt), id, now)
     });
     BenchPlace {
         place: place_head(place),
@@ -129,10 +132,12 @@ fn about(picture: &Picture, packet: &PacketState, today: NaiveDate) -> Chosen {
     let heated = picture.places.values().any(|place| {
         place.described.kind == PlaceKind::HeatedPropagator && !place.described.retired
     });
+    let learnt = Learnt::of(picture, packet);
     Chosen {
-        packet: packet_words::line(packet, today),
-        outlook: packet_words::outlook(packet, today),
-        seeds_for: match outlook_of(packet, today) {
+        packet: packet_words::line(packet, &learnt, today),
+        outlook: packet_words::outlook(packet, &learnt, today),
+        own: packet_words::own(&learnt),
+        seeds_for: match outlook_of(packet, &learnt, today) {
             Some(worth) => seeds_for(worth.outlook, MOST_WANTED, CONFIDENCE),
             None => vec![None; MOST_WANTED as usize],
         },

@@ -1,10 +1,12 @@
 //! Laws of the round over any sequence of acts, written through the real door.
 
 use crate::jobs::{Plan, due, jobs};
+use crate::judgement::{Case, reasons, verdict_view};
 use crate::notices::notice_plan;
 use crate::picture::Picture;
 use crate::round::round_view;
 use crate::say::{Arg, Say};
+use crate::temperature::Temperatures;
 use crate::view::DeviceForm;
 use crate::words::{self, Units};
 use crate::{growth, stage};
@@ -447,11 +449,36 @@ impl Grower {
                 if let Plants::Sowing(id) = held.plants
                     && let Some(growth) = growth::growth(&picture, &picture.sowings[&id], now)
                 {
-                    let view = growth.forecast_view(&picture.sowings[&id], now.date());
-                    said(&view.say);
+                    let case = Case {
+                        picture: &picture,
+                        temperatures: &Temperatures::of(&picture),
+                        sowing: &picture.sowings[&id],
+                        growth: &growth,
+                        now,
+                    };
+                    said(&growth.forecast_view(case.sowing, now.date()).say);
+                    check_judgement(&case);
                 }
             }
         }
+    }
+}
+
+/// Odds are odds, and everything has words.
+fn check_judgement(case: &Case<'_>) {
+    if let Some(verdict) = verdict_view(case) {
+        said(&verdict.say);
+        for p in [verdict.p_any_more, verdict.p_reach].into_iter().flatten() {
+            assert!((0.0..=1.0).contains(&p), "{p}");
+        }
+        verdict.choices.iter().for_each(|choice| said(&choice.say));
+    }
+    let reasons = reasons(case);
+    assert!(reasons.len() <= 2);
+    for reason in &reasons {
+        assert!(reason.seedlings >= 1.0);
+        let says = [&reason.say, &reason.remedy].into_iter();
+        says.chain(&reason.facts).for_each(said);
     }
 }
 

@@ -13,6 +13,7 @@ pub mod error;
 mod growth;
 pub mod job_key;
 mod jobs;
+mod judgement;
 #[cfg(test)]
 mod laws;
 mod line;

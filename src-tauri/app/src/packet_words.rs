@@ -1,6 +1,6 @@
 //! Packets in words: what they are worth, what they want, what to beware of.
 
-use crate::growth::outlook_of;
+use crate::growth::{Learnt, outlook_of};
 use crate::say::{Arg, Say};
 use crate::view::{CropName, PacketForm, PacketLine};
 use crate::words::{key, word};
@@ -12,7 +12,7 @@ use plumule_journal::state::PacketState;
 /// The share of the odds inside the span that is shown.
 const SPAN: f64 = 0.8;
 
-pub(crate) fn line(packet: &PacketState, today: NaiveDate) -> PacketLine {
+pub(crate) fn line(packet: &PacketState, learnt: &Learnt, today: NaiveDate) -> PacketLine {
     let described = &packet.described;
     PacketLine {
         packet: described.packet.to_string(),
@@ -22,20 +22,20 @@ pub(crate) fn line(packet: &PacketState, today: NaiveDate) -> PacketLine {
         },
         variety: described.variety.clone(),
         year: described.packed_year.or(described.harvested_year),
-        germination: span(packet, today).map(|(low, high)| [low, high]),
+        germination: span(packet, learnt, today).map(|(low, high)| [low, high]),
         seeds_left: packet.seeds_left(),
     }
 }
 
-fn span(packet: &PacketState, today: NaiveDate) -> Option<(f64, f64)> {
-    outlook_of(packet, today)?.outlook.span(SPAN).ok()
+fn span(packet: &PacketState, learnt: &Learnt, today: NaiveDate) -> Option<(f64, f64)> {
+    outlook_of(packet, learnt, today)?.outlook.span(SPAN).ok()
 }
 
 /// What is likely to come up of it, and why.
-pub(crate) fn outlook(packet: &PacketState, today: NaiveDate) -> Option<Say> {
+pub(crate) fn outlook(packet: &PacketState, learnt: &Learnt, today: NaiveDate) -> Option<Say> {
     let described = &packet.described;
     let crop = crops().get(&described.crop)?;
-    let (low, high) = span(packet, today)?;
+    let (low, high) = span(packet, learnt, today)?;
     let tenths = |share: f64| (share * 10.0).round();
     let kind = if tenths(high) < 1.0 {
         "few"
@@ -60,6 +60,18 @@ pub(crate) fn outlook(packet: &PacketState, today: NaiveDate) -> Option<Say> {
             .with("life", Arg::Number(crop.life_years)),
         None => say,
     })
+}
+
+/// What came up of it so far, where that was told.
+pub(crate) fn own(learnt: &Learnt) -> Option<Say> {
+    let (sowings, up, of) = learnt.own()?;
+    let number = |number: u32| Arg::Number(f64::from(number));
+    Some(
+        Say::new("outlook-own")
+            .with("sowings", Arg::Number(sowings as f64))
+            .with("up", number(up))
+            .with("of", number(of)),
+    )
 }
 
 /// Its need of light, where it has one.

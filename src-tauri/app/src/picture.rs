@@ -1,6 +1,7 @@
 //! What is alive, held in memory: all that the round, the forecasts and the
 //! notices are reckoned from.
 
+use crate::growth::{self, Learnt, PAST_SOWINGS, Past};
 use chrono::{Days, NaiveDate, NaiveDateTime, TimeDelta};
 use chrono_tz::Tz;
 use plumule_agronomy::{Crop, crops};
@@ -23,6 +24,9 @@ pub(crate) const SET_ASIDE_DAYS: i64 = 120;
 /// month, so that last spring's thermometer is asked for this spring).
 const READINGS_DAYS: u64 = 400;
 
+/// Among so many of a packet's last sowings the finished ones are looked for.
+const SOWINGS_ASKED: usize = PAST_SOWINGS + 2;
+
 /// Days before a tray's first that still tell its temperature.
 const CARRY_DAYS: u64 = 7;
 
@@ -38,6 +42,9 @@ pub(crate) struct Picture {
     pub(crate) batches: BTreeMap<BatchId, BatchState>,
     /// By place, each by time.
     pub(crate) readings: BTreeMap<PlaceId, Vec<Reading>>,
+    /// The last finished sowings of packets, and what they taught.
+    pub(crate) past: BTreeMap<PacketId, Vec<Past>>,
+    pub(crate) learnt: BTreeMap<PacketId, Learnt>,
 }
 
 impl Picture {
@@ -61,7 +68,63 @@ impl Picture {
         picture.read_ancestors(journal)?;
         let today = picture.now(stamp).date();
         picture.read_readings(journal, days_before(today, READINGS_DAYS))?;
+        picture.learn(journal, stamp)?;
         Ok(picture)
+    }
+
+    /// Some packets with what is learnt of them, and no trays.
+    pub(crate) fn of_packets(
+        journal: &Journal,
+        stamp: &Stamp,
+        packets: &[PacketState],
+    ) -> Result<Self, Error> {
+        let mut picture = Self::of_the_garden(journal, stamp)?;
+        let today = picture.now(stamp).date();
+        picture.read_readings(journal, days_before(today, READINGS_DAYS))?;
+        picture.learn_of(journal, stamp, packets)?;
+        Ok(picture)
+    }
+
+    /// Takes in packets, and what is learnt of them.
+    pub(crate) fn learn_of(
+        &mut self,
+        journal: &Journal,
+        stamp: &Stamp,
+        packets: &[PacketState],
+    ) -> Result<(), Error> {
+        for packet in packets {
+            self.packets.insert(packet.described.packet, packet.clone());
+        }
+        self.learn(journal, stamp)
+    }
+
+    /// What the last finished sowings of its packets taught. Those that ended
+    /// before the readings begin run at what is usual in their places.
+    fn learn(&mut self, journal: &Journal, stamp: &Stamp) -> Result<(), Error> {
+        for packet in self.packets.values() {
+            let mut past = Vec::new();
+            let lives = |id: &&SowingId| {
+                let sowing = self.sowings.get(*id);
+                sowing.is_some_and(|sowing| sowing.plants.ended.is_none())
+            };
+            let others = packet.sowings.iter().rev().filter(|id| !lives(id));
+            for id in others.take(SOWINGS_ASKED) {
+                let Some(sowing) = journal.sowing(*id)? else {
+                    continue;
+                };
+                if past.len() < PAST_SOWINGS
+                    && sowing.plants.ended.is_some()
+                    && let Some(tray) = journal.tray(sowing.sown.tray)?
+                {
+                    past.push(Past { sowing, tray });
+                }
+            }
+            if !past.is_empty() {
+                self.past.insert(packet.described.packet, past);
+            }
+        }
+        self.learnt = growth::learn(self, self.now(stamp));
+        Ok(())
     }
 
     /// One tray with all that is and was in it, what that came from and went
@@ -98,6 +161,7 @@ impl Picture {
             .map_or(first, |sown| sown.min(first));
         let recent = days_before(picture.now(stamp).date(), READINGS_DAYS);
         picture.read_readings(journal, days_before(earliest, CARRY_DAYS).min(recent))?;
+        picture.learn(journal, stamp)?;
         Ok(picture)
     }
 

@@ -114,6 +114,7 @@ pub(crate) fn job_view(job: &Job) -> JobView {
         due: job.due.date(),
         why: job.why.clone(),
         suggested: job.suggested,
+        verdict: job.verdict.clone(),
     }
 }
 

@@ -1,14 +1,17 @@
 //! The packets.
 
 use crate::error::AppError;
+use crate::growth::Learnt;
 use crate::packet_words;
+use crate::picture::Picture;
 use crate::view::{PacketPage, SeedView};
 use chrono::NaiveDate;
 use plumule_agronomy::crops;
 use plumule_journal::Journal;
+use plumule_journal::stamp::Stamp;
 use plumule_journal::state::PacketState;
 
-pub(crate) fn view(journal: &Journal, today: NaiveDate) -> Result<SeedView, AppError> {
+pub(crate) fn view(journal: &Journal, stamp: &Stamp) -> Result<SeedView, AppError> {
     let mut packets: Vec<PacketState> = journal
         .packets()?
         .into_iter()
@@ -22,16 +25,21 @@ pub(crate) fn view(journal: &Journal, today: NaiveDate) -> Result<SeedView, AppE
             described.packet,
         )
     });
+    let picture = Picture::of_packets(journal, stamp, &packets)?;
+    let today = picture.now(stamp).date();
+    let pages = packets.iter();
     Ok(SeedView {
-        packets: packets.iter().map(|packet| page(packet, today)).collect(),
+        packets: pages.map(|packet| page(&picture, packet, today)).collect(),
         crops: crops().iter().map(|crop| crop.key.clone()).collect(),
     })
 }
 
-fn page(packet: &PacketState, today: NaiveDate) -> PacketPage {
+fn page(picture: &Picture, packet: &PacketState, today: NaiveDate) -> PacketPage {
+    let learnt = Learnt::of(picture, packet);
     PacketPage {
-        line: packet_words::line(packet, today),
-        outlook: packet_words::outlook(packet, today),
+        line: packet_words::line(packet, &learnt, today),
+        outlook: packet_words::outlook(packet, &learnt, today),
+        own: packet_words::own(&learnt),
         sowings: u32::try_from(packet.sowings.len()).unwrap_or(u32::MAX),
         described: packet_words::form(&packet.described),
     }

@@ -1,13 +1,15 @@
 //! One tray's page.
 
 use crate::error::AppError;
-use crate::growth::growth;
+use crate::growth::growth_at;
 use crate::jobs;
+use crate::judgement::{Case, reasons, verdict_view};
 use crate::packet_words::caution_of_crop;
 use crate::picture::Picture;
 use crate::round::{job_view, place_head};
 use crate::say::{Arg, Say};
 use crate::stage::{plants_line, reference};
+use crate::temperature::Temperatures;
 use crate::timeline;
 use crate::view::{Coded, PlantsPage, Relative, TrayView};
 use crate::words::{self, word};
@@ -71,21 +73,35 @@ fn felt_say(felt: &FeltAt) -> Say {
 
 /// What is and was in the tray: the living first, then by cells.
 fn pages(picture: &Picture, tray: &TrayState, now: NaiveDateTime) -> Vec<PlantsPage> {
+    let temperatures = Temperatures::of(picture);
     let mut pages: Vec<PlantsPage> = tray
         .occupants
         .iter()
-        .filter_map(|occupant| page(picture, occupant.plants, now))
+        .filter_map(|occupant| page(picture, &temperatures, occupant.plants, now))
         .collect();
     pages.sort_by_key(|page| (!page.living, page.line.cells.clone(), page.began));
     pages
 }
 
-fn page(picture: &Picture, plants: Plants, now: NaiveDateTime) -> Option<PlantsPage> {
+fn page(
+    picture: &Picture,
+    temperatures: &Temperatures<'_>,
+    plants: Plants,
+    now: NaiveDateTime,
+) -> Option<PlantsPage> {
     let state = picture.plants(plants)?;
     let sowing = match plants {
         Plants::Sowing(id) => picture.sowings.get(&id),
         Plants::Batch(_) => None,
     };
+    let growth = sowing.and_then(|sowing| growth_at(picture, temperatures, sowing, now));
+    let case = sowing.zip(growth.as_ref()).map(|(sowing, growth)| Case {
+        picture,
+        temperatures,
+        sowing,
+        growth,
+        now,
+    });
     Some(PlantsPage {
         line: plants_line(picture, plants, now)?,
         began: began(picture, plants)?.at.local,
@@ -96,10 +112,11 @@ fn page(picture: &Picture, plants: Plants, now: NaiveDateTime) -> Option<PlantsP
             .collect(),
         depth_mm: sowing.and_then(|sowing| sowing.sown.depth_mm),
         wanted: sowing.and_then(|sowing| sowing.sown.wanted),
-        forecast: sowing.and_then(|sowing| {
-            let growth = growth(picture, sowing, now)?;
-            Some(growth.forecast_view(sowing, now.date()))
-        }),
+        forecast: case
+            .as_ref()
+            .map(|case| case.growth.forecast_view(case.sowing, now.date())),
+        verdict: case.as_ref().and_then(verdict_view),
+        reasons: case.as_ref().map(reasons).unwrap_or_default(),
         caution: picture.book_crop(plants).and_then(caution_of_crop),
     })
 }

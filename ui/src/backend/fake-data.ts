@@ -2,6 +2,7 @@ import type {
   Arg,
   BandPoint,
   BenchView,
+  Choice,
   CropName,
   DeviceForm,
   ForecastView,
@@ -15,12 +16,14 @@ import type {
   PlantsLine,
   PlantsRef,
   Say,
+  ReasonView,
   SettingsView,
   Stage,
   TrayCard,
   TrayLine,
   TraysView,
   TrayView,
+  VerdictView,
 } from './generated/types';
 
 /* A made-up garden on Thursday 16 April 2026: every job, every stage. */
@@ -68,7 +71,7 @@ const lines = {
   pepper: line(sowing('s-pepper'), crop('pepper'), 'Little Bell', 'coming_up', 9, {
     seeds: 12, numbers: numbers({ up: 5, there: 5 }), cells: range(12, 24),
   }),
-  aubergine: line(sowing('s-aub'), crop('eggplant'), 'Dusk', 'sown', 24, { seeds: 6, progress: 1.7, cells: range(0, 6) }),
+  aubergine: line(sowing('s-aub'), crop('eggplant'), 'Dusk', 'sown', 24, { packet: 'p-aub', seeds: 6, progress: 1.7, cells: range(0, 6) }),
   lettuce: line(sowing('s-let'), crop('lettuce'), 'Curled Butter', 'up', 14, {
     seeds: null, numbers: numbers({ up: 64, thinned: 12, lost: 4, there: 48 }), cells: range(0, 24),
   }),
@@ -85,10 +88,46 @@ const lines = {
   parsley: line(sowing('s-par'), crop('parsley'), '', 'sown', 12, { progress: 0.4 }),
 };
 
+const choice = (kind: Choice['kind'], told: Say, rest: Partial<Choice> = {}): Choice => ({
+  kind, say: told, place: null, seeds: null, wanted: null, until: null, ...rest,
+});
+const verdict: VerdictView = {
+  kind: 'nothing_more',
+  say: say('fake-verdict', { any: n(1), up: n(0), wanted: n(5) }),
+  p_any_more: 0.08,
+  expected: 0.2,
+  p_reach: 0.01,
+  until: null,
+  choices: [
+    choice('dig_up', say('fake-choice-dig-up')),
+    choice('sow', say('fake-choice-sow', { seeds: n(9) }), { seeds: 9, wanted: 5 }),
+    choice('sow_other', say('fake-choice-sow-other'), { wanted: 5 }),
+    choice('move', say('fake-choice-move', { place: text('Kitchen sill') }), { place: 'sill' }),
+    choice('wait', say('fake-choice-wait', { until: on(3) }), { until: day(3) }),
+    choice('give_up', say('fake-choice-give-up')),
+  ],
+};
+const reasons: ReasonView[] = [
+  {
+    say: say('fake-reason-old', { seedlings: n(3) }),
+    facts: [say('fake-fact-old', { year: text('2019') })],
+    remedy: say('fake-remedy-old'),
+    seedlings: 3,
+    likely: true,
+  },
+  {
+    say: say('fake-reason-dry', { seedlings: n(1) }),
+    facts: [say('fake-fact-dry', { felt: n(2) }), say('fake-fact-gap', { days: n(6) })],
+    remedy: say('fake-remedy-dry'),
+    seedlings: 1,
+    likely: false,
+  },
+];
+
 let keys = 0;
 function job(kind: JobKind, why: Say, plants: PlantsRef | null = null, today = false, suggested: number | null = null): JobView {
   keys += 1;
-  return { key: `job-${keys}-${kind}`, kind, plants, today, due: day(0), why, suggested };
+  return { key: `job-${keys}-${kind}`, kind, plants, today, due: day(0), why, suggested, verdict: kind === 'it_is_late' ? verdict : null };
 }
 const feelJob = (temperature: number, ago: number) =>
   job('feel_the_compost', say('fake-why-feel', { day: on(-ago), temperature: c(temperature), days: n(2) }));
@@ -226,6 +265,9 @@ export function tray(id: string): TrayView | null {
         plants.plants.type === 'sowing' && plants.seeds !== null
           ? forecast(i === 0 ? 13 : 9, plants.seeds, plants.numbers.up > 0 ? [[-3, 1], [-1, 3], [0, plants.numbers.up]] : [[-1, 0]])
           : null,
+      // The dead tray has its verdict with the job; the slow one on its page.
+      verdict: ['eggplant', 'tomato'].includes(plants.crop.key) ? verdict : null,
+      reasons: plants.crop.key === 'eggplant' ? reasons : [],
       caution: plants.crop.key === 'tomato' ? say('fake-caution-poisonous-leaves') : null,
     })),
     jobs: held.jobs,
@@ -254,6 +296,7 @@ function page(id: string, key: string, variety: string, rest: Partial<PacketForm
     outlook: germination
       ? say('fake-outlook-span', { low: n(Math.round(germination[0] * 10)), high: n(Math.round(germination[1] * 10)) })
       : null,
+    own: sowings > 1 ? say('fake-outlook-own', { sowings: n(sowings), up: n(14), of: n(18) }) : null,
     sowings,
     described,
   };
@@ -320,6 +363,7 @@ export function bench(packet: string | null): BenchView {
       ? {
           packet: chosen.line,
           outlook: chosen.outlook,
+          own: chosen.own,
           seeds_for: chosen.line.germination ? range(1, 101).map((wanted) => Math.ceil(wanted * 1.4) + 1) : [],
           depth_mm: chosen.line.germination ? [5, 8] : null,
           seed_mm: chosen.line.germination ? [3, 1] : null,

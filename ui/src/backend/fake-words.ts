@@ -32,6 +32,24 @@ fake-line-sown = Sown in { $tray }: { $seeds } seeds of { $crop }{ $variety }
 fake-line-unknown = Written by a newer version: { $kind }
 fake-felt-and-watered = Felt { $feel } and watered { $water }, { $at }.
 fake-outlook-span = Perhaps { $low } to { $high } in 10 come up: an even packet, kept well.
+fake-outlook-own = Your own { $sowings } sowings: { $up } of { $of }
+fake-verdict = Nothing more is likely: the odds that any come are about { $any } in 10, and { $up } of { $wanted } wanted are up. Dig up two seeds to be sure.
+fake-choice-dig-up = Dig up two
+fake-choice-sow = Sow { $seeds } more beside it
+fake-choice-sow-other = Sow another packet
+fake-choice-move = Move to { $place }: about 2 in 10
+fake-choice-wait = Wait until { $until }
+fake-choice-give-up = Nothing came up
+fake-reason-old = Likely old seed: that may have cost about { $seedlings } seedlings.
+fake-fact-old = Of { $year }: perhaps 9 in 10 of it came up then, and 3 in 10 now.
+fake-remedy-old = Buy or save new seed, or sow half of this and half of a new packet: a fair trial.
+fake-reason-dry = Possibly dried out: that may have cost about { $seedlings ->
+    [one] one seedling
+   *[other] { $seedlings } seedlings
+}.
+fake-fact-dry = Felt dry { $felt } times before it came up.
+fake-fact-gap = Once not felt for { $days } days.
+fake-remedy-dry = Feel it every couple of days, and cover it until it is up.
 fake-due-days = Up in { $first } to { $last } days.
 fake-light-need-needed = Needs light to come up: press it in, do not cover it.
 fake-caution-treated-seed = Treated seed: gloves on, away from children and animals, and as the packet says.

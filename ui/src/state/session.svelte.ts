@@ -27,6 +27,13 @@ export interface Last {
   undone: boolean;
 }
 
+/** What is sown again, and of what the bench is to be filled in. */
+export interface Again {
+  line: PlantsLine;
+  seeds: number | null;
+  wanted: number | null;
+}
+
 /** Acts that are said now, whatever day is being written down. */
 const undated = new Set<Act['do']>([
   'put_off',
@@ -54,7 +61,7 @@ export class Session {
   /** Goes up with every change: views ask again. */
   revision = $state(0);
   /** Plants to be sown again, for the bench. */
-  again: PlantsLine | null = $state(null);
+  again: Again | null = $state(null);
   readonly backend: Backend;
   readonly words: Words;
 
@@ -102,9 +109,9 @@ export class Session {
     return day.toISOString().slice(0, 10);
   }
 
-  /** To the bench, to sow the same once more. */
-  sowAgain(line: PlantsLine) {
-    this.again = line;
+  /** To the bench, to sow the same once more, so many seeds for so many plants where that is told. */
+  sowAgain(line: PlantsLine, seeds: number | null = null, wanted: number | null = null) {
+    this.again = { line, seeds, wanted };
     this.router.go('sow');
   }
 

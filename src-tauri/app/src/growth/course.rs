@@ -29,6 +29,11 @@ pub(crate) struct Course {
     pub(crate) read_share: f64,
     /// The mean it is reckoned to stand at from tomorrow, °C.
     pub(crate) mean_to_come_c: f64,
+    /// Progress at each of the moments asked about, never falling.
+    pub(crate) at: Vec<f64>,
+    /// Lowest and highest of each day until now, °C; none for a day in the
+    /// fridge.
+    pub(crate) ranges: Vec<Option<(f64, f64)>>,
 }
 
 /// Where seed lay: some places, one after the other, and what hindered it.
@@ -74,13 +79,15 @@ impl<'a> Bed<'a> {
     }
 }
 
-/// The course of seed sown at `sown` in a bed. None if it stands nowhere.
+/// The course of seed sown at `sown` in a bed, and how far it was at some
+/// moments, in their order. None if it stands nowhere.
 pub(crate) fn course(
     temperatures: &Temperatures<'_>,
     bed: &Bed<'_>,
     curve: &Curve,
     sown: NaiveDateTime,
     now: NaiveDateTime,
+    moments: &[NaiveDateTime],
 ) -> Option<Course> {
     let today = now.date();
     let walk = Walk {
@@ -95,6 +102,11 @@ pub(crate) fn course(
     let (mut degrees, mut hours, mut days, mut read) = (0.0, 0.0, 0.0, 0.0);
     let mut day = sown.date();
     while day <= today {
+        for moment in moments.iter().filter(|moment| moment.date() == day) {
+            let reached = course.progress + walk.day(day, Some(*moment))?.progress;
+            let before = course.at.last().copied().unwrap_or(0.0);
+            course.at.push(reached.max(before));
+        }
         let whole = walk.day(day, None)?;
         let until_now = if day == today {
             walk.day(day, Some(now))?
@@ -107,6 +119,7 @@ pub(crate) fn course(
         hours += until_now.hours;
         days += 1.0;
         read += f64::from(u8::from(walk.read_on(day)));
+        course.ranges.push(whole.range);
         day = day.succ_opt()?;
     }
     course.mean_c = (hours > 0.0).then(|| degrees / hours);
@@ -140,6 +153,7 @@ struct Gained {
     progress: f64,
     degrees: f64,
     hours: f64,
+    range: Option<(f64, f64)>,
 }
 
 impl Walk<'_> {
@@ -172,7 +186,12 @@ impl Walk<'_> {
             gained.degrees += degrees;
             gained.hours += 1.0;
             let dry = self.dry.iter().any(|(from, to)| (*from..*to).contains(&at));
-            if !dry && !self.bed.fridges.contains(&place) {
+            if self.bed.fridges.contains(&place) {
+                continue;
+            }
+            let (min_c, max_c) = gained.range.unwrap_or((degrees, degrees));
+            gained.range = Some((min_c.min(degrees), max_c.max(degrees)));
+            if !dry {
                 gained.progress += self.curve.rate_per_day(degrees) / 24.0;
             }
         }
@@ -199,6 +218,7 @@ impl Walk<'_> {
             progress: self.curve.day_progress(range.min_c, range.max_c),
             degrees: range.min_c.midpoint(range.max_c) * 24.0,
             hours: 24.0,
+            range: Some((range.min_c, range.max_c)),
         })
     }
 }

@@ -1,12 +1,14 @@
 //! How far along a sowing is, when its seedlings are due, how many.
 
 mod course;
+mod learnt;
 mod packet;
 mod place;
 #[cfg(test)]
 mod tests;
 mod view;
 
+pub(crate) use learnt::{Learnt, PAST_SOWINGS, Past, learn};
 pub(crate) use packet::outlook_of;
 pub(crate) use place::growth_in;
 
@@ -16,11 +18,11 @@ use crate::view::DueView;
 use chrono::{Days, NaiveDate, NaiveDateTime};
 use course::{Bed, Course, course};
 use plumule_agronomy::{
-    Crop, Outlook, PacketOutlook, TAU_KIND, TimeFactor, average_emerged_share, crops, forecast,
-    old_seed_time_factor, tau,
+    Crop, HORIZON_DAYS, Outlook, PROGRESS_EPSILON, PacketOutlook, TimeFactor,
+    average_emerged_share, crops, forecast,
 };
 use plumule_journal::id::PlaceId;
-use plumule_journal::state::SowingState;
+use plumule_journal::state::{SowingState, TrayState};
 use plumule_journal::words::PlaceKind;
 use std::collections::BTreeSet;
 
@@ -40,6 +42,8 @@ pub(crate) struct Growth {
     pub(crate) sown: NaiveDate,
     /// Seeds reckoned with: those sown, or what came up if that is more.
     pub(crate) seeds: u32,
+    /// What the packet was worth by its age, whatever came of it.
+    pub(crate) aged: PacketOutlook,
     pub(crate) outlook: Outlook,
     pub(crate) time_factor: TimeFactor,
     pub(crate) course: Course,
@@ -48,6 +52,10 @@ pub(crate) struct Growth {
     pub(crate) cold_weeks: bool,
     /// All that ever came up.
     pub(crate) up: u32,
+    /// Progress at each look, and all that had ever come up by then.
+    pub(crate) looks: Vec<(f64, u32)>,
+    /// Progress at its end, or now while it lives.
+    pub(crate) reached: f64,
 }
 
 /// The growth of a sowing; none if its crop is not in the crop book, or its
@@ -71,14 +79,19 @@ pub(crate) fn growth_at(
     let crop = crops().get(&packet.described.crop)?;
     let tray = picture.trays.get(&sowing.sown.tray)?;
     let began = sowing.opened_by.at.local;
-    let worth = outlook_of(packet, began.date())?;
+    let learnt = Learnt::for_sowing(picture, sowing);
+    let worth = outlook_of(packet, &learnt, began.date())?;
     let fridges = fridges(picture);
-    let bed = Bed::of_tray(tray, &fridges);
-    let course = course(temperatures, &bed, &crop.curve, began, now)?;
+    let seen = seen(picture, temperatures, (sowing, tray), crop, now)?;
+    let Seen {
+        course,
+        looks,
+        reached,
+    } = seen;
     let up = sowing.plants.numbers.up;
     let least = (f64::from(up) / crop.seedlings_per_seed.max(1.0)).ceil() as u32;
     let seeds = sowing.seeds().max(least).clamp(1, MOST_SEEDS);
-    let time_factor = time_factor(&worth, course.read_share);
+    let time_factor = learnt.time_factor(crop, &worth, course.read_share);
     let cold_weeks = tray
         .stays
         .last()
@@ -87,6 +100,7 @@ pub(crate) fn growth_at(
         crop,
         sown: began.date(),
         seeds,
+        aged: outlook_of(packet, &Learnt::default(), began.date())?,
         outlook: worth.outlook,
         time_factor,
         due: due(
@@ -100,7 +114,73 @@ pub(crate) fn growth_at(
         course,
         cold_weeks,
         up,
+        looks,
+        reached,
     })
+}
+
+/// The course of a sowing and what was seen on it.
+struct Seen {
+    course: Course,
+    looks: Vec<(f64, u32)>,
+    reached: f64,
+}
+
+fn seen(
+    picture: &Picture,
+    temperatures: &Temperatures<'_>,
+    (sowing, tray): (&SowingState, &TrayState),
+    crop: &Crop,
+    now: NaiveDateTime,
+) -> Option<Seen> {
+    let began = sowing.opened_by.at.local;
+    let looked = looks(sowing);
+    let ended = sowing.plants.ended.as_ref().map(|ended| ended.at.at.local);
+    let last = ended.unwrap_or(now).min(now).max(began);
+    let moments: Vec<NaiveDateTime> = looked
+        .iter()
+        .map(|(at, _)| (*at).clamp(began, last))
+        .chain([last])
+        .collect();
+    let fridges = fridges(picture);
+    let bed = Bed::of_tray(tray, &fridges);
+    let course = course(
+        temperatures,
+        &bed,
+        &crop.curve,
+        began,
+        now.max(began),
+        &moments,
+    )?;
+    let (reached, at) = course.at.split_last()?;
+    let ups = looked.iter().map(|(_, up)| *up);
+    Some(Seen {
+        looks: at.iter().copied().zip(ups).collect(),
+        reached: *reached,
+        course,
+    })
+}
+
+/// When it was looked at and all that had ever come up by then: by counts, and
+/// where more went on than were counted, by that.
+fn looks(sowing: &SowingState) -> Vec<(NaiveDateTime, u32)> {
+    let counts = sowing.counts.iter();
+    let mut looks: Vec<(NaiveDateTime, u32)> = counts
+        .map(|count| (count.at.at.local, count.ever_up))
+        .collect();
+    let plants = &sowing.plants;
+    let counted = looks.iter().map(|(_, up)| *up).max().unwrap_or(0);
+    let went = plants.went_on.iter().map(|went| went.at.at.local);
+    let left = plants.left.iter().map(|left| left.at.at.local);
+    if let Some(last) = went
+        .chain(left)
+        .max()
+        .filter(|_| plants.numbers.up > counted)
+    {
+        looks.push((last, plants.numbers.up));
+    }
+    looks.sort_by_key(|(at, _)| *at);
+    looks
 }
 
 impl Growth {
@@ -108,6 +188,11 @@ impl Growth {
     fn share(&self, progress: f64) -> f64 {
         let TimeFactor { mean_ln, tau } = self.time_factor;
         average_emerged_share(progress, mean_ln, tau, self.crop.sigma)
+    }
+
+    /// Seedlings that a seed gives, above 1 where it is a cluster.
+    fn per_seed(&self) -> f64 {
+        self.crop.seedlings_per_seed.max(1.0)
     }
 
     /// Seedlings in the end, on average.
@@ -122,14 +207,54 @@ impl Growth {
         [-TENTH, TENTH].map(|deviations| self.final_at(deviations).round().max(up))
     }
 
-    /// By the mean and variance of the Beta-binomial.
     fn final_at(&self, deviations: f64) -> f64 {
+        self.final_of(self.outlook, deviations)
+    }
+
+    /// By the mean and variance of the Beta-binomial.
+    fn final_of(&self, outlook: Outlook, deviations: f64) -> f64 {
         let n = f64::from(self.seeds);
-        let Outlook { a, b } = self.outlook;
-        let mean = self.outlook.mean();
+        let Outlook { a, b } = outlook;
+        let mean = outlook.mean();
         let variance = n * mean * (1.0 - mean) * (a + b + n) / (a + b + 1.0);
         let seeds = (n * mean + deviations * variance.sqrt()).clamp(0.0, n);
-        seeds * self.crop.seedlings_per_seed.max(1.0)
+        seeds * self.per_seed()
+    }
+
+    /// What is usual: plants that nine in ten such sowings reach, at least 1. A
+    /// cluster of seeds is good for one plant.
+    pub(crate) fn usual(&self) -> u32 {
+        (self.least().round() as u32).max(1)
+    }
+
+    /// The seeds of which, with odds of nine in ten, at least as many come up.
+    fn least(&self) -> f64 {
+        self.final_at(-TENTH) / self.per_seed()
+    }
+
+    /// The day by the end of which it has reached a progress; none if it does
+    /// not within a year.
+    pub(crate) fn day_reaching(&self, mark: f64) -> Option<NaiveDate> {
+        let mut progress = 0.0;
+        let mut gained = 0.0;
+        let mut by_day = self.course.by_day.iter();
+        let days = by_day.len() + HORIZON_DAYS as usize;
+        self.sown.iter_days().take(days).find(|_| {
+            gained = by_day.next().copied().unwrap_or(gained);
+            progress += gained;
+            progress >= mark - PROGRESS_EPSILON
+        })
+    }
+
+    /// Whether so many are fewer than the odds of one in ten allow of seed that
+    /// is as good as when it was packed.
+    pub(crate) fn poor(&self, up: u32) -> bool {
+        let packed = self.aged.packed_germination;
+        let weight = self.aged.outlook.a + self.aged.outlook.b;
+        let Ok(sound) = Outlook::new(weight * packed, weight * (1.0 - packed)) else {
+            return false;
+        };
+        f64::from(up) < MOST * self.final_of(sound, -TENTH) / self.per_seed()
     }
 
     /// Whether nine in ten of those expected are up.
@@ -140,17 +265,8 @@ impl Growth {
     /// Whether nothing is up, or fewer than the odds of one in ten allow by the
     /// day at which nine in ten of them should be.
     pub(crate) fn fewer_than_expected(&self) -> bool {
-        self.up == 0 || f64::from(self.up) < MOST * self.final_at(-TENTH)
+        self.up == 0 || f64::from(self.up) < MOST * self.least()
     }
-}
-
-/// Before anything is known of its seed but its age.
-fn time_factor(worth: &PacketOutlook, read_share: f64) -> TimeFactor {
-    let fresh = TimeFactor {
-        mean_ln: 0.0,
-        tau: tau(TAU_KIND, read_share),
-    };
-    old_seed_time_factor(worth.germination, worth.packed_germination).unwrap_or(fresh)
 }
 
 fn due(

@@ -1,5 +1,6 @@
 //! What a packet is worth on a day.
 
+use super::Learnt;
 use chrono::NaiveDate;
 use plumule_agronomy::{Crop, PacketOutlook, Storage, crops, packet_outlook};
 use plumule_journal::state::PacketState;
@@ -10,7 +11,7 @@ use plumule_journal::words;
 const UNDATED_YEARS: f64 = 1.0;
 
 /// Days in a year of age.
-const YEAR_DAYS: f64 = 365.25;
+pub(super) const YEAR_DAYS: f64 = 365.25;
 
 /// Month and day from which a packet of a year ages (judgement: packed for the
 /// season of that year).
@@ -19,9 +20,13 @@ const PACKED: (u32, u32) = (1, 1);
 /// Month and day from which saved seed ages (judgement: dried and cleaned).
 const HARVESTED: (u32, u32) = (10, 1);
 
-/// What a packet is likely to bring up on a day; none for a crop that is not
-/// in the crop book.
-pub(crate) fn outlook_of(packet: &PacketState, on: NaiveDate) -> Option<PacketOutlook> {
+/// What a packet is likely to bring up on a day, by its age and by what came up
+/// of it; none for a crop that is not in the crop book.
+pub(crate) fn outlook_of(
+    packet: &PacketState,
+    learnt: &Learnt,
+    on: NaiveDate,
+) -> Option<PacketOutlook> {
     let described = &packet.described;
     let crop = crops().get(&described.crop)?;
     let storage = match described.storage {
@@ -31,7 +36,8 @@ pub(crate) fn outlook_of(packet: &PacketState, on: NaiveDate) -> Option<PacketOu
         words::Storage::DampShed => Storage::DampShed,
     };
     let age = age_years(packet, crop, on);
-    packet_outlook(crop, age, described.stated_germination, storage, &[]).ok()
+    let (stated, tests) = (described.stated_germination, learnt.tests(on));
+    packet_outlook(crop, age, stated, storage, &tests).ok()
 }
 
 /// From the year packed or harvested; else so that it is at the end of its

@@ -1,15 +1,14 @@
 //! What a packet sown now in a place would do.
 
 use super::course::{Bed, course};
-use super::{due, fridges};
+use super::{Learnt, due, fridges};
 use crate::picture::Picture;
 use crate::say::{Arg, Say};
 use crate::temperature::Temperatures;
 use crate::view::{DueView, RangeView};
 use crate::words;
 use chrono::{Days, NaiveDate, NaiveDateTime};
-use plumule_agronomy::{Crop, Curve, TAU_KIND, TimeFactor, crops, tau};
-use plumule_agronomy::{PacketOutlook, old_seed_time_factor};
+use plumule_agronomy::{Crop, Curve, PacketOutlook, crops};
 use plumule_journal::id::PlaceId;
 
 /// The last days whose readings tell how well a place is known.
@@ -37,7 +36,7 @@ pub(crate) fn growth_in(
     picture: &Picture,
     crop_key: &str,
     seeds: u32,
-    worth: &PacketOutlook,
+    (worth, learnt): (&PacketOutlook, &Learnt),
     place: PlaceId,
     now: NaiveDateTime,
 ) -> Option<PlaceGrowth> {
@@ -51,13 +50,9 @@ pub(crate) fn growth_in(
         felt: &[],
         fridges: &fridges,
     };
-    let course = course(&temperatures, &bed, &crop.curve, now, now)?;
-    let known = TimeFactor {
-        mean_ln: 0.0,
-        tau: tau(TAU_KIND, read_share(&temperatures, place, today)),
-    };
-    let time_factor =
-        old_seed_time_factor(worth.germination, worth.packed_germination).unwrap_or(known);
+    let course = course(&temperatures, &bed, &crop.curve, now, now, &[])?;
+    let read_share = read_share(&temperatures, place, today);
+    let time_factor = learnt.time_factor(crop, worth, read_share);
     let due = due(
         crop,
         &course,

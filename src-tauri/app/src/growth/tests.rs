@@ -4,8 +4,10 @@
 use super::*;
 use crate::say::Arg;
 use crate::world::{World, at, day};
+use plumule_journal::content::{Leaving, Seeds};
 use plumule_journal::id::{SowingId, TrayId};
-use plumule_journal::words::{Container, Feel, Watering};
+use plumule_journal::state::{Ended, LeftAt};
+use plumule_journal::words::{Container, Feel, LossCause, Watering};
 
 struct Scene {
     world: World,
@@ -161,10 +163,18 @@ fn the_bench_says_where_none_comes_up_and_why() {
     let tray = world.tray(Container::Cells, warm, "2026-03-01 08:00");
     world.sow("tomato", 1, tray, 1, "2026-03-01 08:00");
     let packet = world.picture.packets.values().next().unwrap();
-    let worth = outlook_of(packet, day("2026-03-02")).unwrap();
+    let worth = outlook_of(packet, &Learnt::default(), day("2026-03-02")).unwrap();
     let said = |place| {
         let now = at("2026-03-02 00:00");
-        growth_in(&world.picture, "tomato", 10, &worth, place, now).unwrap()
+        growth_in(
+            &world.picture,
+            "tomato",
+            10,
+            (&worth, &Learnt::default()),
+            place,
+            now,
+        )
+        .unwrap()
     };
     assert_eq!(said(warm).say.key, "bench-due");
     // The eighth day is seven days on.
@@ -181,7 +191,11 @@ fn a_packet_at_its_sow_by_date_meets_the_legal_minimum() {
     let packet = scene.world.picture.packets.values_mut().next().unwrap();
     packet.described.packed_year = None;
     packet.described.sow_by = Some(day("2026-12-31"));
-    let worth = |on| outlook_of(packet, day(on)).unwrap().germination;
+    let worth = |on| {
+        outlook_of(packet, &Learnt::default(), day(on))
+            .unwrap()
+            .germination
+    };
     assert!((worth("2026-12-31") - 0.75).abs() < 1e-9);
     assert!(worth("2025-12-31") > 0.75 && worth("2027-12-31") < 0.75);
 }
@@ -190,10 +204,77 @@ fn a_packet_at_its_sow_by_date_meets_the_legal_minimum() {
 fn a_harvest_ages_from_the_autumn_of_its_year() {
     let mut scene = scene("2026-03-02 00:00");
     let packet = scene.world.picture.packets.values_mut().next().unwrap();
-    let packed = outlook_of(packet, day("2026-12-31")).unwrap().germination;
+    let packed = outlook_of(packet, &Learnt::default(), day("2026-12-31"))
+        .unwrap()
+        .germination;
     packet.described.packed_year = None;
     packet.described.harvested_year = Some(2026);
-    let harvested = outlook_of(packet, day("2026-12-31")).unwrap().germination;
+    let harvested = outlook_of(packet, &Learnt::default(), day("2026-12-31"))
+        .unwrap()
+        .germination;
     packet.described.crop = "moonflower".to_owned();
-    assert!(harvested > packed && outlook_of(packet, day("2026-12-31")).is_none());
+    assert!(
+        harvested > packed && outlook_of(packet, &Learnt::default(), day("2026-12-31")).is_none()
+    );
+}
+
+/// 20 sown, 9 up after 6 and 12 days at 20 °C, ended after 14: its fair chance.
+fn past(more: impl Fn(&mut Past)) -> Learnt {
+    let mut scene = scene("2026-03-02 00:00");
+    scene.world.count(scene.sowing, "2026-03-08 00:00", 0);
+    scene.world.count(scene.sowing, "2026-03-14 00:00", 9);
+    let picture = &mut scene.world.picture;
+    let (sowing, tray) = (&picture.sowings[&scene.sowing], &picture.trays[&scene.tray]);
+    let mut past = Past {
+        sowing: sowing.clone(),
+        tray: tray.clone(),
+    };
+    let end = scene.world.mark("2026-03-16 00:00");
+    past.sowing.plants.ended = Some(Ended {
+        at: end,
+        nothing_came_up: false,
+    });
+    more(&mut past);
+    let picture = &mut scene.world.picture;
+    let packet = past.sowing.packet();
+    picture.past.insert(packet, vec![past]);
+    picture.learnt = learn(picture, at("2026-04-01 00:00"));
+    Learnt::of(picture, &picture.packets[&packet])
+}
+
+#[test]
+fn a_finished_sowing_tells_its_worth_if_it_had_its_fair_chance() {
+    assert_eq!(past(|_| {}).own(), Some((1, 9, 20)));
+    let end = |text| {
+        move |past: &mut Past| {
+            let ended = past.sowing.plants.ended.as_mut().unwrap();
+            ended.at.at.local = at(text);
+        }
+    };
+    // An eighth a day: 1.5 and 1.625 of the way.
+    assert_eq!(past(end("2026-03-14 00:00")).own(), None);
+    assert_eq!(past(end("2026-03-15 00:00")).own(), Some((1, 9, 20)));
+    let guessed = past(|past| past.sowing.counts[1].exact = false);
+    let pinch = past(|past| past.sowing.sown.seeds = Seeds::Pinch);
+    let spilt = past(|past| {
+        let at = past.sowing.opened_by.clone();
+        let how = Leaving::Lost(LossCause::Spilt);
+        past.sowing.plants.left.push(LeftAt { at, number: 1, how });
+    });
+    assert_eq!([guessed.own(), pinch.own(), spilt.own()], [None; 3]);
+}
+
+#[test]
+fn a_slow_packet_is_learnt_from_the_looks_around_its_half() {
+    let tomato = crops().get("tomato").unwrap();
+    let packets = scene("2026-03-02 00:00").world.picture.packets;
+    let packet = packets.values().next().unwrap();
+    let worth = outlook_of(packet, &Learnt::default(), day("2026-03-02")).unwrap();
+    let fresh = Learnt::default().time_factor(tomato, &worth, 1.0);
+    // Half of them between 0.75 and 1.5 of the way, so at 1.125.
+    let learnt = past(|_| {}).time_factor(tomato, &worth, 1.0);
+    assert!(0.0 < learnt.mean_ln && learnt.mean_ln < 1.125_f64.ln() && learnt.tau < fresh.tau);
+    // Nobody looked before they were up: that tells no speed.
+    let unseen = past(|past| drop(past.sowing.counts.remove(0)));
+    assert_eq!(unseen.time_factor(tomato, &worth, 1.0), fresh);
 }

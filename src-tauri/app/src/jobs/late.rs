@@ -1,11 +1,15 @@
 //! It is late: past the day by which nine in ten should be up, and fewer are
-//! than the odds of one in ten allow; or so cold or hot that none will come.
+//! than were wanted (else, than the odds of one in ten allow); or so cold or hot
+//! that none will come. Where the verdict is to wait, it is silent until the day
+//! on which the next is expected.
 
 use super::{Job, Plan};
 use crate::growth::Growth;
+use crate::judgement::{Case, living, too_early_view, verdict_view};
 use crate::rounds;
 use crate::say::{Arg, Say};
-use crate::view::JobKind;
+
+use crate::view::{JobKind, VerdictView};
 use chrono::{Days, NaiveDate};
 use plumule_journal::state::SowingState;
 use plumule_journal::subject::{Plants, Subject};
@@ -30,20 +34,44 @@ pub(super) fn job(plan: &Plan<'_>, sowing: &SowingState) -> Option<Job> {
         )
     } else {
         let late = growth.due.d90?.succ_opt()?;
-        if !growth.fewer_than_expected() {
+        if enough(sowing, growth) {
             return None;
         }
         (late, behind(growth, late, plan.now.date()))
     };
+    // Sown again since it was late, that is answered.
+    let again = |other: &SowingState| {
+        other.sown.again_of == Some(id) && other.opened_by.at.local.date() >= late
+    };
+    if plan.picture.sowings.values().any(again) {
+        return None;
+    }
     let counted = sowing.counts.last().map(|count| &count.at);
     let dug = sowing.dug.last().map(|dug| &dug.at);
     let last = counted
         .into_iter()
         .chain(dug)
         .max_by_key(|mark| mark.at.instant());
-    let day = match last {
-        Some(mark) => late.max(mark.at.local.date() + Days::new(AGAIN_DAYS)),
-        None => late,
+    let case = Case {
+        picture: plan.picture,
+        temperatures: &plan.temperatures,
+        sowing,
+        growth,
+        now: plan.now,
+    };
+    let verdict = (late <= plan.now.date()).then(|| match verdict_view(&case) {
+        None if growth.due.d50.is_none() => Some(too_early_view(&case)),
+        verdict => verdict,
+    });
+    let verdict = verdict.flatten();
+    let silence = |days| last.map_or(late, |mark| mark.at.local.date() + Days::new(days));
+    let day = match &verdict {
+        Some(VerdictView {
+            until: Some(until), ..
+        }) => late.max(*until),
+        // Something is to be done: with the count that says so.
+        Some(verdict) if verdict.p_any_more.is_some() => late.max(silence(0)),
+        _ => late.max(silence(AGAIN_DAYS)),
     };
     let low_high = growth.expected();
     let why = plan
@@ -59,7 +87,16 @@ pub(super) fn job(plan: &Plan<'_>, sowing: &SowingState) -> Option<Job> {
     )
     .because(why);
     job.suggested = Some(sowing.plants.numbers.there);
+    job.verdict = verdict;
     Some(job)
+}
+
+/// As many as are wanted are there; where nobody said, as the odds allow.
+fn enough(sowing: &SowingState, growth: &Growth) -> bool {
+    match sowing.sown.wanted {
+        Some(wanted) => living(sowing) >= wanted,
+        None => !growth.fewer_than_expected(),
+    }
 }
 
 fn behind(growth: &Growth, late: NaiveDate, today: NaiveDate) -> Say {

@@ -27,7 +27,7 @@ use crate::nagging;
 use crate::picture::Picture;
 use crate::say::{Arg, Say};
 use crate::temperature::Temperatures;
-use crate::view::JobKind;
+use crate::view::{JobKind, VerdictView};
 use crate::words;
 use chrono::NaiveDateTime;
 use plumule_journal::content::JobKey;
@@ -53,6 +53,8 @@ pub(crate) struct Job {
     pub(crate) why: Say,
     /// What a count starts at.
     pub(crate) suggested: Option<u32>,
+    /// What to do about a sowing that is late.
+    pub(crate) verdict: Option<VerdictView>,
 }
 
 impl Job {
@@ -76,6 +78,7 @@ impl Job {
             today: false,
             why: Say::new("why"),
             suggested: None,
+            verdict: None,
         }
     }
 

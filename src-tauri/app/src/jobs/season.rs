@@ -1,6 +1,7 @@
 //! When plants may go out: by frost dates, hardiness and weeks to raise.
 
 use super::{LivingTray, Plan};
+use crate::judgement::in_year;
 use chrono::{Datelike, Days, NaiveDate, TimeDelta};
 use plumule_agronomy::Crop;
 use plumule_journal::content::MonthDay;
@@ -63,12 +64,6 @@ fn season(
         };
         (end > raised).then(|| (last, last + weeks(set_out_weeks)))
     })
-}
-
-/// A day of any year in a year; 29 February is the 28th where there is none.
-fn in_year(day: MonthDay, year: i32) -> Option<NaiveDate> {
-    NaiveDate::from_ymd_opt(year, day.month, day.day)
-        .or_else(|| NaiveDate::from_ymd_opt(year, day.month, day.day.checked_sub(1)?))
 }
 
 pub(super) fn weeks(weeks: f64) -> TimeDelta {

@@ -2,9 +2,9 @@
 //! and in which it is not.
 
 use crate::say::Arg;
-use crate::view::JobKind;
+use crate::view::{ChoiceKind, JobKind};
 use crate::world::{World, at, day};
-use plumule_journal::content::{RangeC, Shown};
+use plumule_journal::content::{RangeC, Seeds, Shown};
 use plumule_journal::id::{PlaceId, SowingId, TrayId};
 use plumule_journal::state::PINCH_SEEDS;
 use plumule_journal::subject::Plants;
@@ -298,11 +298,27 @@ mod late {
     }
 
     #[test]
-    fn a_count_gives_three_days_of_silence() {
+    fn a_count_brings_its_verdict_at_once_and_a_look_at_a_pinch_three_days_of_silence() {
         let mut scene = scene();
         scene.world.count(scene.sowing, "2026-03-23 09:00", 0);
+        scene.shows(KIND, "2026-03-23 09:01", "why-late");
+        let sowing = scene.world.picture.sowings.get_mut(&scene.sowing).unwrap();
+        sowing.sown.seeds = Seeds::Pinch;
         scene.hides(KIND, "2026-03-25 08:00");
         scene.shows(KIND, "2026-03-26 08:00", "why-late");
+    }
+
+    #[test]
+    fn sown_again_it_is_answered() {
+        let mut scene = scene();
+        scene.world.count(scene.sowing, "2026-03-23 09:00", 0);
+        let beside = scene
+            .world
+            .sow("tomato", 12, scene.tray, 12, "2026-03-23 10:00");
+        scene.shows(KIND, "2026-03-23 11:00", "why-late");
+        let beside = scene.world.picture.sowings.get_mut(&beside).unwrap();
+        beside.sown.again_of = Some(scene.sowing);
+        scene.hides(KIND, "2026-03-23 11:00");
     }
 
     #[test]
@@ -314,6 +330,14 @@ mod late {
             max_c: 6.0,
         };
         scene.shows(KIND, "2026-03-05 08:00", "why-late-too-cold");
+        let moves = |scene: &Scene| {
+            let job = scene.world.shown(KIND, "2026-03-05 08:00").unwrap();
+            let choices = job.verdict.unwrap().choices;
+            choices.iter().any(|it| it.kind == ChoiceKind::Move)
+        };
+        assert!(!moves(&scene));
+        scene.world.place(PlaceKind::HeatedPropagator, 20.0, 24.0);
+        assert!(moves(&scene));
         scene.world.describe(scene.place).usual = RangeC {
             min_c: 45.0,
             max_c: 50.0,
@@ -588,7 +612,7 @@ fn jobs_are_in_walking_order_then_pressing_then_by_code() {
 fn a_pinch_counts_as_thirty() {
     let mut scene = scene();
     let sowing = scene.world.picture.sowings.get_mut(&scene.sowing).unwrap();
-    sowing.sown.seeds = plumule_journal::content::Seeds::Pinch;
+    sowing.sown.seeds = Seeds::Pinch;
     let job = scene
         .world
         .job(JobKind::LookForSeedlings, "2026-03-03 08:00");

@@ -85,6 +85,8 @@ pub struct Chosen {
     pub packet: PacketLine,
     /// What is likely to come up, in words and why.
     pub outlook: Option<Say>,
+    /// What came up of it so far ("your own 2 sowings: 14 of 18").
+    pub own: Option<Say>,
     /// Seeds for the plants wanted, for 1 to 100 plants at index 0 to 99 (at
     /// the confidence of 0.9); none where it is not known or too many.
     pub seeds_for: Vec<Option<u32>>,

@@ -3,6 +3,7 @@
 
 mod bench;
 mod common;
+mod judgement;
 mod round;
 mod seed;
 mod settings;
@@ -10,6 +11,7 @@ mod tray;
 
 pub use bench::*;
 pub use common::*;
+pub use judgement::*;
 pub use round::*;
 pub use seed::*;
 pub use settings::*;

@@ -1,6 +1,6 @@
 //! The round: what is due now, place by place.
 
-use super::{PlaceHead, PlantsLine, PlantsRef, RangeView};
+use super::{PlaceHead, PlantsLine, PlantsRef, RangeView, VerdictView};
 use crate::say::Say;
 use chrono::{NaiveDate, NaiveDateTime};
 use serde::{Deserialize, Serialize};
@@ -134,4 +134,6 @@ pub struct JobView {
     pub why: Say,
     /// For a count: what to start the stepper at.
     pub suggested: Option<u32>,
+    /// For a sowing that is late: what to do about it.
+    pub verdict: Option<VerdictView>,
 }

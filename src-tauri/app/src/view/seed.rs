@@ -24,6 +24,8 @@ pub struct PacketPage {
     pub line: PacketLine,
     /// What is likely to come up, and why.
     pub outlook: Option<Say>,
+    /// What came up of it so far ("your own 2 sowings: 14 of 18").
+    pub own: Option<Say>,
     /// Sowings of it so far.
     pub sowings: u32,
     /// All it was described with, for editing.

@@ -1,6 +1,6 @@
 //! Trays, and one tray's page.
 
-use super::{DueView, JobView, PlaceHead, PlantsLine, PlantsRef};
+use super::{DueView, JobView, PlaceHead, PlantsLine, PlantsRef, ReasonView, VerdictView};
 use crate::say::Say;
 use chrono::{NaiveDate, NaiveDateTime};
 use serde::Serialize;
@@ -104,6 +104,10 @@ pub struct PlantsPage {
     pub wanted: Option<u32>,
     /// The forecast, for a sowing of a crop in the crop book.
     pub forecast: Option<ForecastView>,
+    /// What to do about a sowing that is late.
+    pub verdict: Option<VerdictView>,
+    /// Why it did badly, if it did: at most two causes.
+    pub reasons: Vec<ReasonView>,
     /// A caution about the plant or its seed.
     pub caution: Option<Say>,
 }

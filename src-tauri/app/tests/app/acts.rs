@@ -66,16 +66,16 @@ fn sow(packet: &str, into: TrayChoice, cells: Vec<u16>, seeds: u32) -> Act {
 }
 
 /// A bench with a propagator, a sill, a packet and a tray sown with 12 seeds.
-struct Sown {
-    bench: Bench,
+pub(crate) struct Sown {
+    pub(crate) bench: Bench,
     sill: String,
-    packet: String,
+    pub(crate) packet: String,
     tray: String,
-    plants: PlantsRef,
+    pub(crate) plants: PlantsRef,
     act: String,
 }
 
-fn sown() -> Sown {
+pub(crate) fn sown() -> Sown {
     let mut bench = Bench::new();
     let (_, propagator) = bench.done(place(
         "Propagator",
@@ -100,7 +100,7 @@ fn sown() -> Sown {
 }
 
 impl Sown {
-    fn page(&mut self) -> TrayView {
+    pub(crate) fn page(&mut self) -> TrayView {
         let stamp = self.bench.stamp();
         self.bench.app.tray(&stamp, &self.tray).unwrap()
     }
@@ -117,7 +117,7 @@ impl Sown {
         self.bench.app.settings(&stamp, false).unwrap().entries
     }
 
-    fn count(&self, up: u32) -> Act {
+    pub(crate) fn count(&self, up: u32) -> Act {
         Act::Count {
             plants: self.plants.clone(),
             up: UpAnswer::Number(up),

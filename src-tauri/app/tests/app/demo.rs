@@ -2,7 +2,9 @@
 
 use crate::{said, stamp};
 use chrono::{DateTime, TimeDelta, Utc};
-use plumule_app::view::{JobKind, NumbersView, PlantsLine, Stage, TrayView};
+use plumule_app::view::{
+    ChoiceKind, JobKind, NumbersView, PlantsLine, ReasonView, Stage, TrayView,
+};
 use plumule_app::{App, demo};
 use std::collections::BTreeSet;
 use std::path::Path;
@@ -159,6 +161,17 @@ fn tells_its_stories(app: &App, now: DateTime<Utc>) {
             && plants.relatives.iter().any(|it| it.direction == "from")
     });
     assert_eq!(halves.count(), 2, "one pricked out into two trays");
+    let plants = || pages.iter().flat_map(|page| &page.plants);
+    let advises = |kind| {
+        let choices = plants().filter_map(|it| it.verdict.as_ref());
+        let mut choices = choices.flat_map(|verdict| &verdict.choices);
+        choices.any(|choice| choice.kind == kind)
+    };
+    assert!(advises(ChoiceKind::Sow) && advises(ChoiceKind::DigUp));
+    let old_seed = |it: &ReasonView| it.likely && said::one(&it.say).contains("old seed");
+    assert!(plants().flat_map(|it| &it.reasons).any(old_seed));
+    let packets = app.seed(&stamp(now, 3)).unwrap().packets;
+    assert!(packets.iter().any(|packet| packet.own.is_some()));
     let lines = || pages.iter().flat_map(|page| &page.timeline);
     assert!(lines().any(|line| line.withdrawn), "a withdrawal");
     assert!(lines().any(|line| line.corrected), "a correction");

@@ -3,6 +3,7 @@
 
 mod acts;
 mod demo;
+mod judgement;
 mod said;
 mod words;
 

@@ -57,6 +57,36 @@ fn every_word_of_every_set() {
     );
 }
 
+/// By the names that stay the same between versions (agronomy's `CauseKind::key`).
+#[test]
+fn every_cause_has_its_name_and_its_remedy() {
+    use plumule_agronomy::CauseKind::*;
+    for cause in [
+        TooCold,
+        TooHot,
+        OldSeed,
+        TooDeep,
+        TooShallow,
+        BuriedFromLight,
+        DriedOut,
+        WetAndCool,
+        WrongCompost,
+        WashedOut,
+        Eaten,
+        DampedOff,
+        Frosted,
+        Baked,
+        WantOfLight,
+        LongInTheHeat,
+    ] {
+        assert!(known(&key("reason-cause", cause.key())), "{cause:?}");
+        assert!(known(&key("remedy", cause.key())), "{cause:?}");
+    }
+    for odds in ["under", "1", "2", "3", "4", "5", "6", "7", "8", "9", "over"] {
+        assert!(known(&key("odds", odds)), "{odds}");
+    }
+}
+
 /// The families of keys that Rust makes.
 const FAMILIES: &[&str] = &[
     "why-",
@@ -73,6 +103,9 @@ const FAMILIES: &[&str] = &[
     "caution-",
     "light-need-",
     "problem-",
+    "verdict-",
+    "choice-",
+    "reason-",
 ];
 
 #[test]

@@ -405,6 +405,40 @@ next_code: string,
 chosen: Chosen | null, };
 
 /**
+ * Something that can be done about it.
+ */
+export type Choice = { 
+/**
+ * What.
+ */
+kind: ChoiceKind, 
+/**
+ * In words, for a button.
+ */
+say: Say, 
+/**
+ * Move: where to.
+ */
+place: string | null, 
+/**
+ * Sow: how many seeds, where that can be told.
+ */
+seeds: number | null, 
+/**
+ * Sow: how many plants those are to make up.
+ */
+wanted: number | null, 
+/**
+ * Wait: until when.
+ */
+until: string | null, };
+
+/**
+ * What can be done.
+ */
+export type ChoiceKind = "wait" | "move" | "dig_up" | "sow" | "sow_other" | "give_up";
+
+/**
  * About the chosen packet.
  */
 export type Chosen = { 
@@ -416,6 +450,10 @@ packet: PacketLine,
  * What is likely to come up, in words and why.
  */
 outlook: Say | null, 
+/**
+ * What came up of it so far ("your own 2 sowings: 14 of 18").
+ */
+own: Say | null, 
 /**
  * Seeds for the plants wanted, for 1 to 100 plants at index 0 to 99 (at
  * the confidence of 0.9); none where it is not known or too many.
@@ -671,7 +709,11 @@ why: Say,
 /**
  * For a count: what to start the stepper at.
  */
-suggested: number | null, };
+suggested: number | null, 
+/**
+ * For a sowing that is late: what to do about it.
+ */
+verdict: VerdictView | null, };
 
 /**
  * The last reading of a place.
@@ -831,6 +873,10 @@ line: PacketLine,
  * What is likely to come up, and why.
  */
 outlook: Say | null, 
+/**
+ * What came up of it so far ("your own 2 sowings: 14 of 18").
+ */
+own: Say | null, 
 /**
  * Sowings of it so far.
  */
@@ -1046,6 +1092,14 @@ wanted: number | null,
  */
 forecast: ForecastView | null, 
 /**
+ * What to do about a sowing that is late.
+ */
+verdict: VerdictView | null, 
+/**
+ * Why it did badly, if it did: at most two causes.
+ */
+reasons: Array<ReasonView>, 
+/**
  * A caution about the plant or its seed.
  */
 caution: Say | null, };
@@ -1067,6 +1121,31 @@ min_c: number,
  * Highest, °C.
  */
 max_c: number, };
+
+/**
+ * Why a sowing did badly.
+ */
+export type ReasonView = { 
+/**
+ * The cause, how likely and what it cost.
+ */
+say: Say, 
+/**
+ * What in the journal speaks for it.
+ */
+facts: Array<Say>, 
+/**
+ * What to do or try next time.
+ */
+remedy: Say, 
+/**
+ * What it may have cost, in seedlings.
+ */
+seedlings: number, 
+/**
+ * Likely, else possible.
+ */
+likely: boolean, };
 
 /**
  * A batch or sowing this one came from or went on to.
@@ -1436,3 +1515,41 @@ export type Until = { "as": "next_round" } | { "as": "tomorrow" } | { "as": "day
  * How many are up.
  */
 export type UpAnswer = { "as": "number", "number": number } | { "as": "few" } | { "as": "half" } | { "as": "nearly_all" };
+
+/**
+ * The verdicts.
+ */
+export type VerdictKind = "wait" | "warm" | "cool" | "nothing_more" | "sow_beside" | "look" | "pinch" | "record_wrong";
+
+/**
+ * What to do about a sowing that is late.
+ */
+export type VerdictView = { 
+/**
+ * Which verdict.
+ */
+kind: VerdictKind, 
+/**
+ * In one sentence with its numbers.
+ */
+say: Say, 
+/**
+ * Probability that any more come; none where no odds are told.
+ */
+p_any_more: number | null, 
+/**
+ * Seedlings expected in the end.
+ */
+expected: number | null, 
+/**
+ * Probability of reaching the number wanted.
+ */
+p_reach: number | null, 
+/**
+ * Wait: silence until then.
+ */
+until: string | null, 
+/**
+ * What can be done, the advised first.
+ */
+choices: Array<Choice>, };

@@ -242,6 +242,142 @@ bench-none-below = None comes up below { $limit }; it is { $temperature } there.
 bench-none-above = None comes up above { $limit }; it is { $temperature } there.
 next-due = { $place }: { $job }
 
+## Wait or sow again
+
+odds-under = less than 1 in 20
+odds-1 = about 1 in 10
+odds-2 = about 2 in 10
+odds-3 = about 3 in 10
+odds-4 = about 4 in 10
+odds-5 = about even
+odds-6 = about 6 in 10
+odds-7 = about 7 in 10
+odds-8 = about 8 in 10
+odds-9 = about 9 in 10
+odds-over = better than 19 in 20
+
+verdict-look = Last counted too long ago to tell the odds: count what is up now, none as 0.
+verdict-too-early = No odds can be told before it has had some warmth it can grow in.
+verdict-pinch = Nobody counts a pinch, so there are no odds to tell; most { $crop }{ $variety } is usually up by { $usual }.
+verdict-record-wrong = The temperatures written down allow no { $crop }{ $variety } to come up, and { $up } { $up ->
+        [one] is
+       *[other] are
+    } up: look at the readings and where it stood, for no odds can be told from them.
+verdict-wait = Wait: the odds that any more come are { $any }, those of the { $wanted } wanted { $reach } ({ $up } up, about { $expected } in the end). The next is expected by { $until }.
+verdict-wait-look = The next was expected by { $until }: count again. The odds of the { $wanted } wanted were { $reach }.
+verdict-warm = Slow from cold, more likely than dead: at { $temperature } the odds of { $wanted } in time are { $reach }, at { $from } to { $to } { $there }.{ $place ->
+        [0] {" "}None of your places is that warm.
+       *[1] {""}
+    }
+verdict-cool = Held back by heat, more likely than dead: at { $temperature } the odds of { $wanted } in time are { $reach }, at { $from } to { $to } { $there }.{ $place ->
+        [0] {" "}None of your places is that cool.
+       *[1] {""}
+    }
+verdict-nothing-more = Nothing more is likely: the odds that any come are { $any }, and { $up } of { $wanted } wanted { $up ->
+        [one] is
+       *[other] are
+    } up.{ $dug ->
+        [0] {" "}Dig up two seeds to be sure.
+       *[other] {""}
+    }{ $over ->
+        [1] {" "}It is late to sow again for this season: { $last } was the last useful day.
+       *[0] {""}
+    }
+verdict-sow-beside = The odds that any more come are { $any }, those of the { $wanted } wanted { $reach } ({ $up } up, about { $expected } in the end).{ $over ->
+        [1] {" "}It is late to sow more for this season: { $last } was the last useful day.
+       *[0] { $seeds ->
+            [0] {" "}Sow better seed beside it.
+            [one] {" "}Sow one more seed beside it.
+           *[other] {" "}Sow { $seeds } more beside it.
+        }
+    }
+
+choice-wait = Wait until { $until }
+choice-move = Move to { $place }: { $odds }
+choice-move-to = Move to { $place }
+choice-dig-up = Dig up two
+choice-sow-beside = Sow { $seeds } more beside it
+choice-sow-again = Sow again
+choice-sow-other = Sow another packet
+choice-give-up = Nothing came up
+
+## Why it did badly
+
+reason = { $likely ->
+        [1] Likely
+       *[0] Possibly
+    } { $cause }: that may have cost about { $seedlings ->
+        [one] one seedling
+       *[other] { $seedlings } seedlings
+    }.
+reason-cause-too-cold = too cold
+reason-cause-too-hot = too hot
+reason-cause-old-seed = old seed
+reason-cause-too-deep = sown too deep
+reason-cause-too-shallow = sown too shallow
+reason-cause-buried-from-light = buried away from the light
+reason-cause-dried-out = dried out
+reason-cause-wet-and-cool = kept wet in the cool
+reason-cause-wrong-compost = the wrong compost
+reason-cause-washed-out = washed out by a can
+reason-cause-eaten = eaten
+reason-cause-damped-off = damped off
+reason-cause-frosted = frosted
+reason-cause-baked = baked
+reason-cause-want-of-light = leggy for want of light
+reason-cause-long-in-the-heat = kept too long in the heat
+
+reason-fact-days = { $days ->
+        [one] One day
+       *[other] { $days } days
+    } at { $temperature } on average; it wants { $from } to { $to }.
+reason-fact-germination = Perhaps { $packed } in 10 of it came up when it was packed, and { $now ->
+        [0] fewer than 1
+       *[other] { $now }
+    } in 10 now.
+reason-fact-germination-year = Of { $year }: perhaps { $packed } in 10 of it came up then, and { $now ->
+        [0] fewer than 1
+       *[other] { $now }
+    } in 10 now.
+reason-fact-depth-most = Sown { $depth } deep, where { $right } is the most.
+reason-fact-depth-least = Sown { $depth } deep, where { $right } is the least.
+reason-fact-dry = Felt dry { $felt ->
+        [one] once
+        [2] twice
+       *[other] { $felt } times
+    } before it came up.
+reason-fact-gap = Once not felt for { $days } days.
+reason-fact-wet = Felt wet { $felt ->
+        [2] twice
+       *[other] { $felt } times
+    } at { $temperature } on average; it wants { $from } to { $to }.
+reason-fact-sown-in = Sown in { $compost }.
+reason-fact-can = Watered { $times ->
+        [one] once
+       *[other] { $times } times
+    } by a can without a rose.
+reason-fact-saw = You wrote down { $number } lost to it.
+reason-fact-saw-it = You wrote it down.
+reason-fact-light = It stood away from bright light after it came up.
+reason-fact-heat = { $days } days over the heat after it came up.
+
+remedy-too-cold = Next time stand it at { $from } to { $to } until it is up.
+remedy-too-hot = Next time stand it at { $from } to { $to }: out of the sun and off the heat until it is up.
+remedy-old-seed = Buy or save new seed, or sow half of this and half of a new packet: a fair trial.
+remedy-too-deep = Next time sow it { $least } to { $most } deep; half and half is a fair trial.
+remedy-too-shallow = Next time cover it { $least } to { $most } deep; half and half is a fair trial.
+remedy-buried-from-light = Press it on and leave it bare, or cover it by { $most } at most; half and half is a fair trial.
+remedy-dried-out = Feel it every couple of days, and cover it until it is up.
+remedy-wet-and-cool = Water only when it feels dry, and stand it warmer.
+remedy-wrong-compost = Next time use seed compost, damped before you tip it; half and half is a fair trial.
+remedy-washed-out = Water small seed from below or by mist.
+remedy-eaten = Next time stand it out of reach, under a lid or fine mesh.
+remedy-damped-off = Sow thinner, in clean trays and fresh compost, with the cover off as soon as it is up.
+remedy-frosted = Next time bring it in, or cover it, on a night that may freeze.
+remedy-baked = Next time shade it and open the lid on sunny mornings.
+remedy-want-of-light = Next time move it into bright light on the day it comes up.
+remedy-long-in-the-heat = Next time take it off the heat on the day it comes up.
+
 ## Notices
 
 notice-morning = This morning’s round
@@ -399,6 +535,11 @@ outlook-about-harvested = About { $low } in 10 come up: harvested { $year }, kep
         [one] { $life } year
        *[other] { $life } years
     }
+
+outlook-own = { $sowings ->
+        [one] Your own sowing
+       *[other] Your own { $sowings } sowings
+    }: { $up } of { $of }
 
 ## Light and cautions
 

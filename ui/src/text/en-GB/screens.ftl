@@ -113,10 +113,8 @@ answer-thinned = Thinned
 answer-number-planted_out = Planted out
 answer-planted_out = Planted out
 
-late-dig-up = Dig up two
-late-sow-again = Sow again
-late-nothing = Nothing came up
-late-wait = Wait three days
+verdict-choices = What can be done about { $name }
+reasons-title = Why { $name } did badly
 
 dig-how = Lift two seeds gently and press them: a firm one may still come, a soft one has rotted.
 dig-firm = Firm

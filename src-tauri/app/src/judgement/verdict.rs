@@ -1,0 +1,207 @@
+//! What is to be said of a sowing from what was seen of it.
+
+use super::season::last_sowing;
+use crate::growth::Growth;
+use crate::picture::Picture;
+use crate::temperature::Temperatures;
+use chrono::{Days, NaiveDate, NaiveDateTime};
+use plumule_agronomy::{
+    Beside, Crop, DEAD, Posterior, Remedy, Standing, VERDICT_FROM, Verdict, Watched, verdict,
+};
+use plumule_journal::content::{RangeC, Seeds};
+use plumule_journal::id::PlaceId;
+use plumule_journal::state::{PacketState, PlaceState, SowingState};
+use plumule_journal::words::PlaceKind;
+
+/// More seeds than this for a plant are not worth sowing (judgement).
+const SEEDS_A_PLANT: u32 = 10;
+
+/// A sowing that is to be judged.
+pub(crate) struct Case<'a> {
+    pub(crate) picture: &'a Picture,
+    pub(crate) temperatures: &'a Temperatures<'a>,
+    pub(crate) sowing: &'a SowingState,
+    pub(crate) growth: &'a Growth,
+    pub(crate) now: NaiveDateTime,
+}
+
+/// What came of it.
+pub(super) struct Judged<'a> {
+    pub(super) verdict: Verdict,
+    pub(super) posterior: Option<Posterior>,
+    pub(super) remedy: Option<Remedy>,
+    /// Where the crop has its recommended warmth, and the probability of
+    /// reaching what is wanted there.
+    pub(super) place: Option<(&'a PlaceState, f64)>,
+    /// The day on which the next is as likely as not to be up.
+    pub(super) next: Option<NaiveDate>,
+    /// How many to sow beside it, where odds can be told.
+    pub(super) beside: Option<Beside>,
+    /// Seeds dug up so far.
+    pub(super) dug: u32,
+    /// Seeds that are not up.
+    pub(super) left: u32,
+    /// The last useful day to sow again.
+    pub(super) last_sowing: Option<NaiveDate>,
+}
+
+/// Plants wanted of a sowing: what was said, else what is usual.
+pub(super) fn wanted(sowing: &SowingState, growth: &Growth) -> u32 {
+    sowing.sown.wanted.unwrap_or_else(|| growth.usual())
+}
+
+/// Plants it gave that were not lost. Who thins has enough: those count.
+pub(crate) fn living(sowing: &SowingState) -> u32 {
+    let numbers = &sowing.plants.numbers;
+    numbers.up.saturating_sub(numbers.lost + numbers.missing)
+}
+
+impl<'a> Case<'a> {
+    /// None for a sowing that has ended or gone on, or is not far enough.
+    pub(super) fn judge(&self) -> Option<Judged<'a>> {
+        let (growth, plants) = (self.growth, &self.sowing.plants);
+        let gone = plants.ended.is_some() || !plants.went_on.is_empty();
+        if gone || growth.reached < VERDICT_FROM {
+            return None;
+        }
+        let seeds = growth.up.max(self.sowing.seeds());
+        let left = seeds.saturating_sub(growth.up);
+        let dug = |of: fn(&plumule_journal::state::Dug) -> u32| {
+            self.sowing.dug.iter().map(of).fold(0, u32::saturating_add)
+        };
+        let firm = dug(|dug| dug.firm).min(left);
+        let soft = dug(|dug| dug.soft).min(left - firm);
+        let watched = Watched {
+            seeds,
+            counts: &growth.looks,
+            living: Some(living(self.sowing)),
+            wanted: wanted(self.sowing, growth),
+            outlook: growth.outlook,
+            time_factor: growth.time_factor,
+            sigma: growth.crop.sigma,
+            dead: DEAD,
+            firm,
+            soft,
+            horizon: None,
+        };
+        let place = self.suits();
+        let last_sowing = last_sowing(self.picture, growth.crop, growth.sown);
+        let standing = self.standing(place.map(|(_, rate)| rate), last_sowing);
+        let (verdict, posterior) = verdict(&watched, &standing).ok()?;
+        let reach_there = |posterior: &Posterior, rate: f64| {
+            let horizon = standing
+                .days_left
+                .map(|days| standing.progress + days * rate);
+            posterior.p_reach_by(horizon)
+        };
+        Some(Judged {
+            verdict,
+            remedy: standing.remedy,
+            place: place
+                .zip(posterior.as_ref())
+                .map(|((place, rate), posterior)| (place, reach_there(posterior, rate))),
+            next: posterior
+                .as_ref()
+                .and_then(Posterior::next_progress)
+                .and_then(|mark| self.day_to_look(mark)),
+            beside: posterior
+                .as_ref()
+                .filter(|_| !matches!(verdict, Verdict::None(_)))
+                .map(|posterior| self.worth_sowing(posterior.seeds_beside())),
+            posterior,
+            dug: firm + soft,
+            left,
+            last_sowing,
+        })
+    }
+
+    /// The day on which it reaches a progress, after the day of the last look.
+    fn day_to_look(&self, mark: f64) -> Option<NaiveDate> {
+        let reached = self.growth.day_reaching(mark)?;
+        let looked = self.sowing.counts.last();
+        let after = looked.and_then(|count| count.at.at.local.date().succ_opt());
+        Some(after.map_or(reached, |after| after.max(reached)))
+    }
+
+    /// More than the packet has, or than is reasonable for the plants that are
+    /// missing, is to be sown from better seed.
+    fn worth_sowing(&self, beside: Beside) -> Beside {
+        let missing = wanted(self.sowing, self.growth).saturating_sub(living(self.sowing));
+        let packet = self.picture.packets.get(&self.sowing.packet());
+        let left = packet.and_then(PacketState::seeds_left).unwrap_or(u32::MAX);
+        match beside {
+            Beside::Seeds(seeds) if seeds > left.min(missing.saturating_mul(SEEDS_A_PLANT)) => {
+                Beside::BetterSeed
+            }
+            beside => beside,
+        }
+    }
+
+    fn standing(&self, there: Option<f64>, last_sowing: Option<NaiveDate>) -> Standing {
+        let growth = self.growth;
+        let (low, high) = growth.crop.recommended_c;
+        let mean_c = growth.course.mean_to_come_c;
+        let recommended = growth.crop.curve.rate_per_day(low.midpoint(high));
+        // Seedlings that are up when those of a last useful sowing would be are
+        // as good as those.
+        let days_left = last_sowing.map(|last| {
+            let emergence = if recommended > 0.0 {
+                recommended.recip()
+            } else {
+                0.0
+            };
+            ((last - self.now.date()).num_days() as f64 + emergence).max(0.0)
+        });
+        let last_look = growth.looks.last().map_or(0.0, |(progress, _)| *progress);
+        Standing {
+            progress: growth.reached.max(last_look),
+            per_day: growth.course.by_day.last().copied().unwrap_or(0.0),
+            per_day_recommended: there.unwrap_or(recommended),
+            remedy: if mean_c < low {
+                Some(Remedy::Warm)
+            } else if mean_c > high {
+                Some(Remedy::Cool)
+            } else {
+                None
+            },
+            days_left,
+            in_cold_weeks: growth.cold_weeks,
+            by_the_pinch: self.sowing.sown.seeds == Seeds::Pinch,
+        }
+    }
+
+    /// Of the other places in use the one in which the crop has its recommended
+    /// warmth and comes up soonest, and its progress a day there.
+    pub(super) fn suits(&self) -> Option<(&'a PlaceState, f64)> {
+        let tray = self.picture.trays.get(&self.sowing.sown.tray)?;
+        let here = tray.stays.last().map(|stay| stay.place);
+        let places = self.picture.walk().into_iter().filter(|place| {
+            let described = &place.described;
+            !described.retired
+                && described.kind != PlaceKind::Fridge
+                && Some(described.place) != here
+        });
+        let crop = self.growth.crop;
+        let suiting = places.filter_map(|place| {
+            let range = self.to_come(place.described.place)?;
+            let (low, high) = crop.recommended_c;
+            let mean_c = range.min_c.midpoint(range.max_c);
+            (low..=high)
+                .contains(&mean_c)
+                .then(|| (place, day_progress(crop, range)))
+        });
+        suiting
+            .filter(|(_, rate)| *rate > 0.0)
+            .reduce(|best, next| if next.1 > best.1 { next } else { best })
+    }
+
+    fn to_come(&self, place: PlaceId) -> Option<RangeC> {
+        let today = self.now.date();
+        let tomorrow = today.checked_add_days(Days::new(1))?;
+        self.temperatures.day(place, tomorrow, today)
+    }
+}
+
+fn day_progress(crop: &Crop, range: RangeC) -> f64 {
+    crop.curve.day_progress(range.min_c, range.max_c)
+}

@@ -1,0 +1,237 @@
+//! A verdict in words, with what can be done about it.
+
+use super::verdict::{Case, Judged, living, wanted};
+use crate::say::{Arg, Say};
+use crate::view::{Choice, ChoiceKind, VerdictKind, VerdictView};
+use crate::words;
+use chrono::{Days, NaiveDate};
+use plumule_agronomy::{Beside, NoVerdict, Posterior, Remedy, Verdict};
+use plumule_journal::subject::Plants;
+
+/// Days to wait where nothing tells for how long (judgement).
+const WAIT_DAYS: u64 = 3;
+
+/// The verdict on a sowing; none while there is nothing to say of it.
+pub(crate) fn verdict_view(case: &Case<'_>) -> Option<VerdictView> {
+    let judged = case.judge()?;
+    let today = case.now.date();
+    let kind = match judged.verdict {
+        Verdict::None(NoVerdict::Reached | NoVerdict::ColdWeeks) => return None,
+        Verdict::None(NoVerdict::TooEarly) => VerdictKind::Look,
+        Verdict::None(NoVerdict::Pinch) => VerdictKind::Pinch,
+        Verdict::None(NoVerdict::RecordWrong) => VerdictKind::RecordWrong,
+        Verdict::Wait { .. } => VerdictKind::Wait,
+        Verdict::Move {
+            remedy: Remedy::Warm,
+            ..
+        } => VerdictKind::Warm,
+        Verdict::Move {
+            remedy: Remedy::Cool,
+            ..
+        } => VerdictKind::Cool,
+        Verdict::NothingMore => VerdictKind::NothingMore,
+        Verdict::SowBeside(_) => VerdictKind::SowBeside,
+    };
+    let posterior = judged.posterior.as_ref().filter(|_| {
+        !matches!(
+            kind,
+            VerdictKind::Look | VerdictKind::Pinch | VerdictKind::RecordWrong
+        )
+    });
+    let until = wait_until(&judged, kind, today);
+    Some(VerdictView {
+        kind,
+        say: say(case, &judged, kind, until),
+        p_any_more: posterior.map(Posterior::p_any_more),
+        expected: posterior.map(Posterior::expected_final),
+        p_reach: posterior.map(Posterior::p_reach),
+        until: (kind == VerdictKind::Wait).then_some(until),
+        choices: choices(case, &judged, kind, until),
+    })
+}
+
+/// Where it is so cold or hot that none will come, there are no odds yet, but a
+/// place that suits may be named.
+pub(crate) fn too_early_view(case: &Case<'_>) -> VerdictView {
+    let growth = case.growth;
+    let (low, high) = growth.crop.recommended_c;
+    let cold = growth.course.mean_to_come_c < low.midpoint(high);
+    let today = case.now.date();
+    let until = some_days_on(today);
+    let moved = case.suits().map(|(place, _)| Choice {
+        place: Some(place.described.place.to_string()),
+        ..Choice::new(
+            ChoiceKind::Move,
+            Say::new("choice-move-to").with("place", Arg::Text(place.described.name.clone())),
+        )
+    });
+    let give_up =
+        (growth.up == 0).then(|| Choice::new(ChoiceKind::GiveUp, Say::new("choice-give-up")));
+    let sow = Choice::new(ChoiceKind::Sow, Say::new("choice-sow-again"));
+    let choices = [moved, Some(wait(until)), Some(sow), give_up];
+    VerdictView {
+        kind: if cold {
+            VerdictKind::Warm
+        } else {
+            VerdictKind::Cool
+        },
+        say: Say::new("verdict-too-early"),
+        p_any_more: None,
+        expected: None,
+        p_reach: None,
+        until: None,
+        choices: choices.into_iter().flatten().collect(),
+    }
+}
+
+fn wait(until: NaiveDate) -> Choice {
+    Choice {
+        until: Some(until),
+        ..Choice::new(
+            ChoiceKind::Wait,
+            Say::new("choice-wait").with("until", Arg::Day(until)),
+        )
+    }
+}
+
+fn some_days_on(today: NaiveDate) -> NaiveDate {
+    today
+        .checked_add_days(Days::new(WAIT_DAYS))
+        .unwrap_or(today)
+}
+
+/// Waiting is until the next is expected; else, where the odds do not tell or
+/// something else is advised, for a few days.
+fn wait_until(judged: &Judged<'_>, kind: VerdictKind, today: NaiveDate) -> NaiveDate {
+    match judged.next {
+        Some(next) if kind == VerdictKind::Wait => next,
+        _ => some_days_on(today),
+    }
+}
+
+/// Odds in words, never certain.
+pub(super) fn odds(p: f64) -> Arg {
+    let key = if p < 0.05 {
+        "odds-under".to_owned()
+    } else if p > 0.95 {
+        "odds-over".to_owned()
+    } else {
+        format!("odds-{}", (p * 10.0).round().clamp(1.0, 9.0))
+    };
+    Arg::Word(key)
+}
+
+fn say(case: &Case<'_>, judged: &Judged<'_>, kind: VerdictKind, until: NaiveDate) -> Say {
+    let growth = case.growth;
+    let today = case.now.date();
+    let number = |number: u32| Arg::Number(f64::from(number));
+    let key = match kind {
+        VerdictKind::Look => "verdict-look",
+        VerdictKind::Pinch => "verdict-pinch",
+        VerdictKind::RecordWrong => "verdict-record-wrong",
+        VerdictKind::Wait if until <= today => "verdict-wait-look",
+        VerdictKind::Wait => "verdict-wait",
+        VerdictKind::Warm => "verdict-warm",
+        VerdictKind::Cool => "verdict-cool",
+        VerdictKind::NothingMore => "verdict-nothing-more",
+        VerdictKind::SowBeside => "verdict-sow-beside",
+    };
+    let (low, high) = growth.crop.recommended_c;
+    let (p_any_more, p_reach, expected) = judged.posterior.as_ref().map_or((0.0, 0.0, 0.0), |it| {
+        (it.p_any_more(), it.p_reach(), it.expected_final())
+    });
+    let there = match judged.verdict {
+        Verdict::Move { p_reach, .. } => p_reach,
+        _ => 0.0,
+    };
+    // 0: not known, or still time; 1: too late.
+    let over = judged.last_sowing.is_some_and(|last| last < today);
+    let (crop, variety) = case
+        .picture
+        .crop_of(Plants::Sowing(case.sowing.sown.sowing))
+        .unwrap_or(("?", ""));
+    let usual = growth.due.d90.unwrap_or(today);
+    Say::new(key)
+        .with("crop", words::crop(crop))
+        .with("variety", words::variety(variety))
+        .with("up", number(living(case.sowing)))
+        .with("wanted", number(wanted(case.sowing, growth)))
+        .with("progress", Arg::Share(growth.reached))
+        .with("any", odds(p_any_more))
+        .with("reach", odds(p_reach))
+        .with("there", odds(there))
+        .with("expected", Arg::Number(expected.round()))
+        .with("until", Arg::Day(until))
+        .with(
+            "temperature",
+            Arg::Celsius(growth.course.mean_to_come_c.round()),
+        )
+        .with("from", Arg::Celsius(low.round()))
+        .with("to", Arg::Celsius(high.round()))
+        .with("usual", Arg::Day(usual))
+        .with("dug", number(judged.dug))
+        .with("seeds", number(seeds_beside(judged).unwrap_or(0)))
+        .with("over", number(u32::from(over)))
+        .with("last", Arg::Day(judged.last_sowing.unwrap_or(today)))
+        .with("place", number(u32::from(judged.place.is_some())))
+}
+
+fn seeds_beside(judged: &Judged<'_>) -> Option<u32> {
+    match judged.beside {
+        Some(Beside::Seeds(seeds)) => Some(seeds),
+        _ => None,
+    }
+}
+
+/// What can be done, the advised first.
+fn choices(
+    case: &Case<'_>,
+    judged: &Judged<'_>,
+    kind: VerdictKind,
+    until: NaiveDate,
+) -> Vec<Choice> {
+    let today = case.now.date();
+    let missing = wanted(case.sowing, case.growth).saturating_sub(living(case.sowing));
+    let moved = judged
+        .remedy
+        .and(judged.place)
+        .map(|(place, p_reach)| Choice {
+            place: Some(place.described.place.to_string()),
+            ..Choice::new(
+                ChoiceKind::Move,
+                Say::new("choice-move")
+                    .with("place", Arg::Text(place.described.name.clone()))
+                    .with("odds", odds(p_reach)),
+            )
+        });
+    let wait = (until > today).then(|| wait(until));
+    let dig = (judged.left > judged.dug && kind != VerdictKind::RecordWrong)
+        .then(|| Choice::new(ChoiceKind::DigUp, Say::new("choice-dig-up")));
+    let in_time = judged.last_sowing.is_none_or(|last| today <= last);
+    let sow = in_time.then(|| {
+        let (kind, say) = match judged.beside {
+            Some(Beside::Seeds(seeds)) => (
+                ChoiceKind::Sow,
+                Say::new("choice-sow-beside").with("seeds", Arg::Number(f64::from(seeds))),
+            ),
+            Some(Beside::BetterSeed) => (ChoiceKind::SowOther, Say::new("choice-sow-other")),
+            Some(Beside::NotNeeded) | None => (ChoiceKind::Sow, Say::new("choice-sow-again")),
+        };
+        Choice {
+            seeds: seeds_beside(judged),
+            wanted: judged.beside.map(|_| missing.max(1)),
+            ..Choice::new(kind, say)
+        }
+    });
+    let give_up =
+        (case.growth.up == 0).then(|| Choice::new(ChoiceKind::GiveUp, Say::new("choice-give-up")));
+    let order = match kind {
+        VerdictKind::Warm | VerdictKind::Cool => [moved, wait, dig, sow, give_up],
+        VerdictKind::NothingMore => [dig, sow, give_up, wait, moved],
+        VerdictKind::SowBeside => [sow, dig, moved, wait, give_up],
+        VerdictKind::Wait | VerdictKind::Look | VerdictKind::Pinch | VerdictKind::RecordWrong => {
+            [wait, moved, dig, sow, give_up]
+        }
+    };
+    order.into_iter().flatten().collect()
+}
