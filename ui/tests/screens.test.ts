@@ -170,7 +170,7 @@ describe('Settings', () => {
   it('keeps both of two habits set in a breath', async () => {
     const { backend, user } = await open('#/settings');
     await user.click(await screen.findByRole('radio', { name: 'Dark' }));
-    screen.getByRole<HTMLInputElement>('radio', { name: 'inch' }).click();
+    screen.getByRole<HTMLInputElement>('radio', { name: 'inches' }).click();
     screen.getByRole<HTMLInputElement>('radio', { name: '°F' }).click();
     await waitFor(() => expect(backend.device).toMatchObject({ theme: 'dark', length: 'inch', temperature: 'fahrenheit' }));
   });
