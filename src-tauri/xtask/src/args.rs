@@ -20,6 +20,8 @@ cargo xtask soak crash [KILLS]
     looks each time that all it confirmed is there. Prints the figures.
 cargo xtask bindings
     Writes the types that the UI shares with Rust anew.
+cargo xtask cross
+    Asks the mathematics 11,000 random questions and compares with SciPy.
 cargo xtask help
 
 --as-is installs nothing on the system: for machines without apt, once they have
@@ -62,6 +64,8 @@ pub enum Task {
     },
     /// Write the UI's types anew.
     Bindings,
+    /// Compare the mathematics with SciPy at length.
+    Cross,
 }
 
 impl Task {
@@ -129,7 +133,8 @@ impl Task {
                 (None, ..) => Err("soak wants what to soak: crash".to_owned()),
                 (Some("crash"), _, Some(other)) | (Some(other), ..) => Err(unknown(other)),
             },
-            "bindings" => match words.next() {
+            "bindings" | "cross" => match words.next() {
+                None if name == "cross" => Ok(Self::Cross),
                 None => Ok(Self::Bindings),
                 Some(other) => Err(unknown(other)),
             },
@@ -172,6 +177,7 @@ mod tests {
             "test lints",
             "shots",
             "shots a b",
+            "cross 2",
             "soak",
             "soak crash never",
             "soak crash 0",

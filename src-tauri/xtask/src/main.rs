@@ -12,6 +12,7 @@ mod app;
 mod args;
 mod bindings;
 mod command;
+mod cross;
 mod display;
 mod house;
 mod layers;
@@ -60,5 +61,6 @@ fn carry_out() -> Result<bool, String> {
         Task::Shots { folder, as_is } => shots::shots(&house, &folder, as_is).map(|()| true),
         Task::SoakCrash { kills } => soak::crash(&house, kills).map(|()| true),
         Task::Bindings => bindings::write(&house).map(|()| true),
+        Task::Cross => cross::full(&house).map(|()| true),
     }
 }

@@ -6,7 +6,7 @@ use std::fs;
 use crate::command::Words;
 use crate::house::House;
 use crate::step::{self, Outcome, Step};
-use crate::{app, bindings, layers, need, shots, tidy, ui, wasm};
+use crate::{app, bindings, cross, layers, need, shots, tidy, ui, wasm};
 
 /// The steps, the cheap ones first as far as one can go before another.
 const STEPS: &[Step] = &[
@@ -21,6 +21,7 @@ const STEPS: &[Step] = &[
     }),
     step("wasm", "agronomy without a system", wasm::check),
     step("rust", "inner crates: tests", inner_tests),
+    step("cross", "the mathematics against SciPy", cross::short),
     step("bindings", "types shared with the UI", bindings::check),
     step("ui-test", "UI: tests", |house| npm_script(house, "test")),
     step("ui-screens", "UI: screens, in a browser", |house| {
