@@ -73,8 +73,8 @@ pub enum Beside {
 /// C(u, r) · B(a + k + f + r, b + t + u - r)/B(a, b) · (1 - F)^(f + r) · ∏ ΔF,
 ///
 /// all terms positive, exact for any a and b. Only ln s is integrated, over
-/// ±8 τ with the step min(τ, σ/√max(k, 1))/8, in logarithms. What was dug up
-/// firm is alive and comes up when its time comes.
+/// ±8 τ, and beyond while it matters, with the step min(τ, σ/√max(k, 1))/8, in
+/// logarithms. What was dug up firm is alive and comes up when its time comes.
 #[derive(Debug, Clone)]
 pub struct Posterior {
     outlook: Outlook,

@@ -1,5 +1,7 @@
 //! Laws of sowings and of the year that hold for any input, wild ones included.
 
+#![cfg(test)]
+
 use plumule_agronomy::*;
 use proptest::prelude::*;
 

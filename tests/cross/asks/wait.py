@@ -22,8 +22,8 @@ def make_wait(chance):
     counts = []
     for p in sorted(chance.choice([chance.uniform(0.2, 2.5), round(chance.uniform(0.2, 2.5), 1)])
                     for _ in range(chance.randrange(6))):
-        up = sum(t <= p for t in alive) + chance.choice([0, 0, 0, 0, -1, 1])
-        counts.append([p, max(0, up)])
+        up = sum(t <= p for t in alive)
+        counts.append([p, max(0, up + chance.choice([0, 0, 0, 0, -1, 1]))])
     if chance.random() < 0.1:
         counts.insert(0, [0.0, 0])
     wait = {"seeds": seeds, "counts": counts, "beta": [a, b], "tau": tau, "sigma": sigma,
@@ -31,7 +31,8 @@ def make_wait(chance):
     if chance.random() < 0.3:
         wait["mean_ln_s"] = chance.choice([0.2, -0.1])
     if chance.random() < 0.3:
-        wait["horizon"] = (counts[-1][0] if counts else 0) + chance.uniform(0, 1.2)
+        last = counts[-1][0] if counts else 0.0
+        wait["horizon"] = chance.choice([0.0, last, last + chance.uniform(0, 1.2), last + chance.uniform(0, 1.2)])
     left = seeds - max([0] + [up for _, up in counts])
     if chance.random() < 0.3 and left >= 3:
         wait["dug"] = [chance.randrange(2), chance.randrange(3)]
@@ -71,8 +72,8 @@ def answer_wait(q, nodes=170):
 
     share, weight = sowing.beta_nodes(a, b, nodes)
     tau = q["tau"]
-    ln_s = q.get("mean_ln_s", 0.0) + (np.linspace(-8, 8, 1201) * tau if tau > 0 else np.zeros(1))
-    prior = stats.norm.logpdf(np.linspace(-8, 8, 1201)) if tau > 0 else np.zeros(1)
+    ln_s = q.get("mean_ln_s", 0.0) + (np.linspace(-20, 20, 3001) * tau if tau > 0 else np.zeros(1))
+    prior = stats.norm.logpdf(np.linspace(-20, 20, 3001)) if tau > 0 else np.zeros(1)
     prior -= special.logsumexp(prior)
     z = lambda p: (math.log(p) - ln_s) / q["sigma"] if p > 0 else np.full_like(ln_s, -np.inf)
     ln_left = special.log_ndtr(-z(at))

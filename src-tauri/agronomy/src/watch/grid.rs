@@ -10,6 +10,9 @@ const LN_NEGLIGIBLE: f64 = -40.0;
 /// The most points; reached only for spreads that no sowing has.
 const MOST_POINTS: f64 = 200_000.0;
 
+/// How far beyond the usual reach the posterior is followed, in reaches.
+const FURTHEST: i32 = 5;
+
 /// Part of the whole below which a chance is not followed further.
 const NEGLIGIBLE: f64 = 1e-14;
 
@@ -51,7 +54,7 @@ impl Grid {
         let mut points = Vec::new();
         let mut most = f64::NEG_INFINITY;
         let mut prior = 0.0;
-        for i in -reach..=reach {
+        let mut look = |i: i32| {
             let offset = f64::from(i) * step;
             let ln_prior = if tau == 0.0 {
                 0.0
@@ -73,7 +76,7 @@ impl Grid {
                 ln_seen += f64::from(up) * ln_between;
             }
             if ln_seen + weights.ln_bound() < most + LN_NEGLIGIBLE {
-                continue;
+                return false;
             }
             let ln_sum = weights.ln_sum(ln_left);
             let ln_part = ln_seen + ln_sum;
@@ -85,6 +88,16 @@ impl Grid {
                 part: ln_part,
                 come: Vec::new(),
             });
+            ln_part >= most + LN_NEGLIGIBLE
+        };
+        for i in -reach..=reach {
+            look(i);
+        }
+        // Where what was seen is very unlike what was expected, some of the
+        // posterior lies further out.
+        for outwards in [1, -1] {
+            let beyond = (reach + 1)..FURTHEST * reach;
+            for _ in beyond.take_while(|i| look(outwards * i)) {}
         }
         points.retain(|point| point.part >= most + LN_NEGLIGIBLE);
         let sum: f64 = points.iter().map(|point| (point.part - most).exp()).sum();
@@ -99,6 +112,7 @@ impl Grid {
         };
         (grid, most + sum.ln() - prior.ln())
     }
+
     /// P(r still to come, those dug up firm apart), where not all is dead.
     pub(super) fn come(&self, weights: &ToCome) -> Vec<f64> {
         let mut come = vec![0.0; weights.len()];
