@@ -157,6 +157,13 @@ impl Curve {
     /// Progress over the part of a day from `from_hour` up to but not including
     /// `to_hour` (0 to 24, local): a 24th of the rate at each middle of an hour
     /// that lies in it. The parts of a day add up to [`Curve::day_progress`].
+    ///
+    /// ```
+    /// let tomato = plumule_agronomy::crops().get("tomato").unwrap();
+    /// // Sown at noon: half of the day at 20 °C.
+    /// let part = tomato.curve.part_of_day_progress(20.0, 20.0, 12.0, 24.0);
+    /// assert!((part - 0.125 / 2.0).abs() < 1e-12);
+    /// ```
     pub fn part_of_day_progress(
         &self,
         min_c: f64,

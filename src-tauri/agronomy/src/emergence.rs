@@ -40,6 +40,13 @@ impl TimeFactor {
     /// # Errors
     ///
     /// A mean beyond ±10, a tau outside 0 to 10, or either not a number.
+    ///
+    /// ```
+    /// # use plumule_agronomy::TimeFactor;
+    /// assert_eq!(TimeFactor::new(0.2, 0.4)?.tau, 0.4);
+    /// assert!(TimeFactor::new(0.2, -0.4).is_err());
+    /// # Ok::<(), plumule_agronomy::Error>(())
+    /// ```
     pub fn new(mean_ln: f64, tau: f64) -> Result<Self, Error> {
         let factor = Self { mean_ln, tau };
         factor.check()?;

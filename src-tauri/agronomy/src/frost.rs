@@ -77,6 +77,21 @@ impl FrostOdds {
     ///
     /// A threshold or minimum that no thermometer shows; fewer than 5 halves with
     /// a frost and a full record.
+    ///
+    /// ```
+    /// # use plumule_agronomy::{FrostOdds, Half, Hemisphere};
+    /// # use chrono::{Datelike, NaiveDate};
+    /// // Six autumns with frost from 10 October on.
+    /// let minima: Vec<(NaiveDate, f64)> = NaiveDate::from_ymd_opt(2019, 1, 1).unwrap().iter_days()
+    ///     .take_while(|date| date.year() < 2025)
+    ///     .map(|date| (date, if (date.month(), date.day()) >= (10, 10) { -1.0 } else { 6.0 }))
+    ///     .collect();
+    /// let odds = FrostOdds::from_minima(&minima, 0.0, Half::Autumn, Hemisphere::North)?;
+    /// assert_eq!((odds.years(), odds.share_of_years()), (6, 1.0));
+    /// assert_eq!(odds.chance(NaiveDate::from_ymd_opt(2026, 10, 20).unwrap()), 1.0);
+    /// assert_eq!(odds.date_at(0.1)?.unwrap().to_string(), "10-10");
+    /// # Ok::<(), plumule_agronomy::Error>(())
+    /// ```
     pub fn from_minima(
         minima: &[(NaiveDate, f64)],
         threshold_c: f64,

@@ -24,6 +24,14 @@ impl Outlook {
     /// # Errors
     ///
     /// A parameter outside 1e-9 to 1e9 or not a number.
+    ///
+    /// ```
+    /// # use plumule_agronomy::Outlook;
+    /// // As if 9 had come up and 3 had not.
+    /// assert_eq!(Outlook::new(9.0, 3.0)?.mean(), 0.75);
+    /// assert!(Outlook::new(0.0, 3.0).is_err());
+    /// # Ok::<(), plumule_agronomy::Error>(())
+    /// ```
     pub fn new(a: f64, b: f64) -> Result<Self, Error> {
         let outlook = Self { a, b };
         outlook.check()?;

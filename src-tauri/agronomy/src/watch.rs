@@ -114,6 +114,11 @@ impl Posterior {
     /// let found = Posterior::new(&watched)?;
     /// assert!(found.p_dead() > 0.5);
     /// assert!((found.p_nothing() + found.p_any_more() - 1.0).abs() < 1e-12);
+    /// assert!(found.expected_final() < 5.0 && found.p_reach() < 0.1);
+    /// assert!(found.p_reach_by(Some(1.6)) <= found.p_reach());
+    /// assert!(found.next_progress().unwrap() > found.progress());
+    /// // Most of the 12 have to come from new seed, three quarters of which come up.
+    /// assert!(matches!(found.seeds_beside(), Beside::Seeds(16..30)));
     /// # Ok::<(), Error>(())
     /// ```
     pub fn new(watched: &Watched<'_>) -> Result<Self, Error> {
