@@ -10,12 +10,17 @@ use real::{Window, World, telling};
 use serde_json::json;
 use std::fs;
 use std::path::{Path, PathBuf};
+use std::time::Duration;
 
 /// A Saturday in spring, at the end of the morning's round.
 const NOW: &str = "2026-04-18T08:30:00+02:00";
 
 /// What a phone shows, in CSS pixels.
 const SIZE: (u32, u32) = (412, 915);
+
+/// Until what was scrolled to is drawn: these are pictures to look at, nothing
+/// is asserted of them but their size.
+const DRAWN: Duration = Duration::from_millis(400);
 
 /// At most so many pictures of one screen, from the top down.
 const LONGEST: u32 = 12;
@@ -36,6 +41,7 @@ async fn take(world: &World, look: &str, folder: &Path) {
     world.it_is(NOW);
     let window = world.open(&[]).await;
     let camera = Camera {
+        world,
         window: &window,
         folder,
         large: look == "large",
@@ -95,6 +101,7 @@ async fn take(world: &World, look: &str, folder: &Path) {
 }
 
 struct Camera<'a> {
+    world: &'a World,
     window: &'a Window,
     folder: &'a Path,
     large: bool,
@@ -112,7 +119,8 @@ impl Camera<'_> {
             if more != json!(true) {
                 break;
             }
-            let png = client.screenshot().await.unwrap();
+            tokio::time::sleep(DRAWN).await;
+            let png = self.world.picture(SIZE);
             assert_eq!(size_of(&png), SIZE, "{name} is not as large as a phone");
             let file = self.folder.join(format!("{name}-{}.png", part + 1));
             fs::write(file, png).unwrap();

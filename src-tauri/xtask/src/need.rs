@@ -17,7 +17,7 @@ pub const TO_RUN: &[&str] = &[
 ];
 
 /// To check it as well: the list of files, and two web views that can be driven.
-pub const TO_TEST: &[&str] = &["chromium", "git", "webkit2gtk-driver"];
+pub const TO_TEST: &[&str] = &["chromium", "git", "imagemagick", "webkit2gtk-driver"];
 
 /// Node as Vite asks for it, npm as it comes with that Node.
 const NODE: (u32, u32) = (20, 19);

@@ -71,6 +71,17 @@ impl World {
         Window::open(driver, &app(), args, self.sign()).await
     }
 
+    /// What the display shows in its upper left corner, where the window stands,
+    /// as a PNG. Not the driver's own picture: that never comes while the web
+    /// view is automated on a display without a window manager.
+    pub fn picture(&self, (width, height): (u32, u32)) -> Vec<u8> {
+        let mut import = Command::new("import");
+        import
+            .args(["-display", &self.display, "-window", "root"])
+            .args(["-crop", &format!("{width}x{height}+0+0"), "+repage", "png:-"]);
+        import.output().unwrap().stdout
+    }
+
     /// Where the message bus listens.
     pub fn bus(&self) -> &str {
         &self.bus
