@@ -78,7 +78,12 @@ impl World {
         let mut import = Command::new("import");
         import
             .args(["-display", &self.display, "-window", "root"])
-            .args(["-crop", &format!("{width}x{height}+0+0"), "+repage", "png:-"]);
+            .args([
+                "-crop",
+                &format!("{width}x{height}+0+0"),
+                "+repage",
+                "png:-",
+            ]);
         import.output().unwrap().stdout
     }
 
