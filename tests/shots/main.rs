@@ -2,6 +2,15 @@
 //! fixed hour, in light, dark and at 200 % text. Writes PNGs to the folder
 //! named by `PLUMULE_SHOTS`; without it there is nothing to do.
 
+#![allow(
+    clippy::expect_used,
+    clippy::indexing_slicing,
+    clippy::panic,
+    clippy::print_stdout,
+    clippy::unwrap_used,
+    reason = "a tool for the house, with the means of a test: it stops where it cannot go on"
+)]
+
 #[path = "../story/real/mod.rs"]
 #[expect(dead_code, reason = "the stories use more of it")]
 mod real;

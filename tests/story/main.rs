@@ -2,12 +2,15 @@
 //! head why it is told. Run by `cargo xtask test`, or by hand after
 //! `cargo build -p plumule --features test-hooks`.
 
+#![cfg(test)]
+
 mod crash;
 mod demo;
 mod growing;
 mod later;
 mod main_job;
 mod notice;
+#[expect(dead_code, reason = "the pictures use more of it")]
 mod real;
 mod refused;
 mod settings;
