@@ -175,6 +175,16 @@ describe('Settings', () => {
     await waitFor(() => expect(backend.device).toMatchObject({ theme: 'dark', length: 'inch', temperature: 'fahrenheit' }));
   });
 
+  it('keeps a time when its field is left and not while it is typed', async () => {
+    const { backend, user } = await open('#/settings');
+    const from = await screen.findByLabelText('Quiet from');
+    await user.clear(from);
+    await user.type(from, '21:30');
+    expect(backend.device.quiet_from).toBe('21:00');
+    await user.tab();
+    await waitFor(() => expect(backend.device.quiet_from).toBe('21:30'));
+  });
+
   it('changes the walking order', async () => {
     const { backend, user } = await open('#/settings');
     await user.click(await screen.findByRole('button', { name: 'Kitchen sill: earlier in the walk' }));

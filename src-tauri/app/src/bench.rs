@@ -5,12 +5,11 @@ use crate::growth::{Learnt, growth_in, outlook_of};
 use crate::packet_words::{self, cautions};
 use crate::picture::Picture;
 use crate::round::place_head;
-use crate::seeds_for::seeds_for;
 use crate::settings::range;
 use crate::trays::{code_order, taken_cells};
 use crate::view::{BenchPlace, BenchView, Chosen, FreeTray, RangeView};
 use chrono::{NaiveDate, NaiveDateTime};
-use plumule_agronomy::crops;
+use plumule_agronomy::{CONFIDENCE, crops, seeds_to_sow};
 use plumule_journal::Journal;
 use plumule_journal::id::PacketId;
 use plumule_journal::stamp::Stamp;
@@ -19,9 +18,6 @@ use plumule_journal::words::PlaceKind;
 
 /// Plants wanted, at most, that seeds are reckoned for.
 const MOST_WANTED: u32 = 100;
-
-/// How sure one is to be of the plants wanted.
-const CONFIDENCE: f64 = 0.9;
 
 /// Seeds in a sowing that is only thought of (judgement: a tray of cells).
 const SEEDS: u32 = 24;
@@ -138,7 +134,13 @@ fn about(picture: &Picture, packet: &PacketState, today: NaiveDate) -> Chosen {
         outlook: packet_words::outlook(packet, &learnt, today),
         own: packet_words::own(&learnt),
         seeds_for: match outlook_of(packet, &learnt, today) {
-            Some(worth) => seeds_for(worth.outlook, MOST_WANTED, CONFIDENCE),
+            Some(worth) => (1..=MOST_WANTED)
+                .map(|wanted| {
+                    seeds_to_sow(wanted, CONFIDENCE, worth.outlook)
+                        .ok()
+                        .flatten()
+                })
+                .collect(),
             None => vec![None; MOST_WANTED as usize],
         },
         depth_mm: crop.map(|crop| [crop.depth_mm.0, crop.depth_mm.1]),

@@ -26,7 +26,6 @@ mod round;
 mod rounds;
 pub mod say;
 mod seed;
-mod seeds_for;
 mod settings;
 mod stage;
 mod temperature;

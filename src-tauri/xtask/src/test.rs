@@ -128,7 +128,7 @@ fn inner_tests(house: &House) -> Outcome {
     let mut command = house
         .cargo(["test", "--locked", "--no-fail-fast"])
         .env("HOME", &home)
-        .env("TS_RS_EXPORT_DIR", house.empty_folder("bindings")?);
+        .env("TS_RS_EXPORT_DIR", house.empty_folder("bindings-of-tests")?);
     for (name, usual) in [("CARGO_HOME", ".cargo"), ("RUSTUP_HOME", ".rustup")] {
         if let (None, Some(home)) = (env::var_os(name), env::home_dir()) {
             command = command.env(name, home.join(usual));

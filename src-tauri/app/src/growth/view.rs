@@ -88,6 +88,7 @@ impl Growth {
                 .with("temperature", Arg::Celsius(self.course.mean_to_come_c)),
         };
         say.with("low", Arg::Number(low))
+            .with("spread", Arg::Number(high - low))
             .with("high", Arg::Number(high))
             .with("progress", Arg::Share(self.course.progress))
             .with("crop", words::crop(&self.crop.key))

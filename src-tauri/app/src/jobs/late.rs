@@ -78,6 +78,7 @@ pub(super) fn job(plan: &Plan<'_>, sowing: &SowingState) -> Option<Job> {
         .named(why, Plants::Sowing(id))
         .with("up", Arg::Number(f64::from(growth.up)))
         .with("low", Arg::Number(low_high[0]))
+        .with("spread", Arg::Number(low_high[1] - low_high[0]))
         .with("high", Arg::Number(low_high[1]));
     let mut job = Job::new(
         JobKind::ItIsLate,

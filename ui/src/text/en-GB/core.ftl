@@ -195,7 +195,10 @@ why-late = Nine in ten should have been up by { $most }, { $days ->
     }; { $up ->
         [0] none is
        *[other] { $up } are
-    }, of { $low } to { $high } expected. It had { $temperature } on average and is { $progress } of the way.
+    }, of { $spread ->
+        [0] { $high }
+       *[other] { $low } to { $high }
+    } expected. It had { $temperature } on average and is { $progress } of the way.
 why-late-too-cold = At { $temperature } no { $crop }{ $variety } will come up: it wants { $from } to { $to }. Move it somewhere warmer.
 why-late-too-hot = At { $temperature } no { $crop }{ $variety } will come up: it wants { $from } to { $to }. Move it somewhere cooler.
 why-thin = There are { $there } { $crop }{ $variety } in { $cells ->
@@ -229,8 +232,14 @@ hardiness-tender = tender
 
 ## Forecasts
 
-forecast-due = The first about { $first }, half by { $half }, most by { $most }; { $low } to { $high } in the end.
-forecast-past = Most should have been up by { $most }; { $low } to { $high } were expected.
+forecast-due = The first about { $first }, half by { $half }, most by { $most }; { $spread ->
+        [0] { $high }
+       *[other] { $low } to { $high }
+    } in the end.
+forecast-past = Most should have been up by { $most }; { $spread ->
+        [0] { $high }
+       *[other] { $low } to { $high }
+    } were expected.
 forecast-none = None comes up within a year at { $temperature }.
 forecast-cold-weeks = In its cold weeks: it starts when it leaves the fridge.
 bench-due =
