@@ -112,10 +112,9 @@ const FAMILIES: &[&str] = &[
 fn every_key_in_the_sources() {
     let mut found = 0;
     let src = Path::new(env!("CARGO_MANIFEST_DIR")).join("src");
-    let words = fs::read_to_string(
-        Path::new(env!("CARGO_MANIFEST_DIR")).join("../../ui/src/text/en-GB/core.ftl"),
-    )
-    .unwrap();
+    let mut words = String::new();
+    let files = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../ui/src/text/en-GB");
+    sources(&files, &mut |_, text| words.push_str(text));
     sources(&src, &mut |path, text| {
         for literal in text.split('"').skip(1).step_by(2) {
             let of_a_family = FAMILIES
