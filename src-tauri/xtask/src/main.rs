@@ -30,10 +30,11 @@ mod wasm;
 
 use std::process::ExitCode;
 
-use args::Task;
+use args::{Args, Soak, Task};
+use clap::Parser;
 
 fn main() -> ExitCode {
-    match carry_out() {
+    match carry_out(Args::parse()) {
         Ok(true) => ExitCode::SUCCESS,
         Ok(false) => ExitCode::FAILURE,
         Err(message) => {
@@ -43,24 +44,17 @@ fn main() -> ExitCode {
     }
 }
 
-fn carry_out() -> Result<bool, String> {
-    let words: Vec<String> = std::env::args().skip(1).collect();
-    let task = Task::read(&words)?;
+fn carry_out(Args { as_is, task }: Args) -> Result<bool, String> {
     let house = house::House::find()?;
-    match task {
-        Task::Help => {
-            println!("{}\n{}", args::HELP, test::names());
-            Ok(true)
-        }
-        Task::Run {
-            demo,
-            as_is,
-            passed_on,
-        } => run::run(&house, demo, as_is, &passed_on).map(|()| true),
-        Task::Test { only, as_is } => test::test(&house, only.as_deref(), as_is),
-        Task::Shots { folder, as_is } => shots::shots(&house, &folder, as_is).map(|()| true),
-        Task::SoakCrash { kills } => soak::crash(&house, kills).map(|()| true),
-        Task::Bindings => bindings::write(&house).map(|()| true),
-        Task::Cross => cross::full(&house).map(|()| true),
-    }
+    let done = match task {
+        Task::Test { only } => return test::test(&house, only.as_deref(), as_is),
+        Task::Run { demo, passed_on } => run::run(&house, demo, as_is, &passed_on),
+        Task::Shots { folder } => shots::shots(&house, &folder, as_is),
+        Task::Soak { what } => match what {
+            Soak::Crash { kills } => soak::crash(&house, kills),
+        },
+        Task::Bindings => bindings::write(&house),
+        Task::Cross => cross::full(&house),
+    };
+    done.map(|()| true)
 }
