@@ -5,6 +5,7 @@
 
 pub mod clock;
 mod commands;
+mod files;
 mod notify;
 mod shell;
 
@@ -29,6 +30,8 @@ pub fn run() -> tauri::Result<()> {
 fn assemble<R: Runtime>(builder: Builder<R>) -> Builder<R> {
     builder
         .plugin(tauri_plugin_notification::init())
+        .plugin(tauri_plugin_dialog::init())
+        .plugin(tauri_plugin_fs::init())
         .plugin(stay_here())
         .invoke_handler(tauri::generate_handler![
             commands::start,

@@ -647,6 +647,7 @@ error-journal-damaged = The journal is damaged. It is left as it is; bring back 
 error-journal-newer = The journal was written by a newer version. Update before opening it.
 error-not-a-journal = That file is not a journal. It is left as it is.
 error-file-failed = A file could not be read or written. Check the disk and try again.
+error-save-failed = The file could not be saved there. Choose another folder, or make room, and try again.
 error-bad-request = “{ $text }” is not known here. Go back and choose again.
 error-bad-time = “{ $text }” is not a time. Give hours and minutes, as 08:00.
 error-bad-day = “{ $text }” is not a day of the year. Give month and day, as 05-14.
