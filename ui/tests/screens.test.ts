@@ -34,6 +34,7 @@ describe('Sow', () => {
       depth_mm: 7,
       wanted: 7,
       again_of: null,
+      treatment: { soaked_hours: null, chipped: false, cold_weeks: null },
     };
     expect(backend.requests.map((r) => r.act)).toEqual([act]);
     const label = await screen.findByRole('group', { name: 'The label' });

@@ -223,6 +223,9 @@ pub enum Act {
         wanted: Option<u32>,
         /// The sowing it repeats or stands beside.
         again_of: Option<String>,
+        /// What was done to the seed before, and what it goes through first.
+        #[serde(default)]
+        treatment: TreatmentForm,
     },
     /// Start cuttings, tubers, bulbs or plugs.
     StartBatch {
@@ -239,6 +242,21 @@ pub enum Act {
         /// How many.
         number: u32,
     },
+}
+
+/// What is done to seed before it is sown.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct TreatmentForm {
+    /// Soaked, hours.
+    #[serde(default)]
+    pub soaked_hours: Option<f64>,
+    /// The seed coat was nicked or rubbed.
+    #[serde(default)]
+    pub chipped: bool,
+    /// So many weeks in the cold from now, then warm.
+    #[serde(default)]
+    pub cold_weeks: Option<u32>,
 }
 
 /// How many are up.

@@ -144,6 +144,8 @@ fn about(picture: &Picture, packet: &PacketState, today: NaiveDate) -> Chosen {
             None => vec![None; MOST_WANTED as usize],
         },
         depth_mm: crop.map(|crop| [crop.depth_mm.0, crop.depth_mm.1]),
+        before_sowing: crop.map(packet_words::before_sowing).unwrap_or_default(),
+        wants: crop.map(packet_words::wants).unwrap_or_default(),
         seed_mm: crop.map(|crop| [crop.seed_length_mm, crop.seed_thickness_mm]),
         light: crop.and_then(packet_words::light),
         recommended: crop.map(|crop| RangeView {

@@ -14,7 +14,7 @@ use chrono::{DateTime, TimeDelta, TimeZone, Utc};
 use plumule_journal::content::{
     Away, BatchStarted, Content, Counted, CoverChanged, Felt, GardenDescribed, HeatOff,
     JobDismissed, JobPutOff, Leaving, Left, MonthDay, OfPlants, OfSowing, OfTray, PacketDescribed,
-    Part, PlaceDescribed, RangeC, ReadingTaken, Seeds, Shown, Sown, TrayDescribed, TrayMoved, Up,
+    Part, PlaceDescribed, RangeC, ReadingTaken, Seeds, Shown, Sown, TrayDescribed, TrayMoved, Treatment, Up,
     WentOn,
 };
 use plumule_journal::id::{BatchId, EntryId, PacketId, PlaceId, SowingId, TrayId};
@@ -210,6 +210,7 @@ impl Grower {
                     depth_mm: (pick > 99).then_some(f64::from(pick % 3)),
                     wanted: None,
                     again_of: None,
+                    treatment: Treatment::default(),
                 }));
                 if self.write(contents) {
                     self.trays.push(tray);
@@ -228,6 +229,7 @@ impl Grower {
                     depth_mm: None,
                     wanted: None,
                     again_of: None,
+                    treatment: Treatment::default(),
                 });
                 if self.write(vec![content]) {
                     self.plants.push(Plants::Sowing(sowing));

@@ -2,10 +2,10 @@
 
 use crate::growth::{Learnt, outlook_of};
 use crate::say::{Arg, Say};
-use crate::view::{CropName, PacketForm, PacketLine};
+use crate::view::{CropName, PacketForm, PacketLine, TreatmentWanted};
 use crate::words::{key, word};
 use chrono::NaiveDate;
-use plumule_agronomy::{Crop, LightNeed, crops};
+use plumule_agronomy::{Crop, LightNeed, Treatment, crops};
 use plumule_journal::content::PacketDescribed;
 use plumule_journal::state::PacketState;
 
@@ -81,6 +81,45 @@ pub(crate) fn light(crop: &Crop) -> Option<Say> {
         LightNeed::Dark => Some(Say::new("light-need-dark")),
         LightNeed::Indifferent => None,
     }
+}
+
+/// What it wants before it is sown.
+pub(crate) fn wants(crop: &Crop) -> TreatmentWanted {
+    let mut wanted = TreatmentWanted::default();
+    for treatment in &crop.before_sowing {
+        match *treatment {
+            Treatment::SoakHours((least, most)) => wanted.soak_hours = Some([least, most]),
+            Treatment::Chip => wanted.chip = true,
+            Treatment::ColdWeeks((least, most)) => wanted.cold_weeks = Some([least, most]),
+        }
+    }
+    wanted
+}
+
+/// The same in words, a sentence each.
+pub(crate) fn before_sowing(crop: &Crop) -> Vec<Say> {
+    let wanted = wants(crop);
+    let span = |key: &str, span: [f64; 2]| {
+        let [low, high] = span.map(Arg::Number);
+        Say::new(key).with("low", low).with("high", high)
+    };
+    [
+        wanted.chip.then(|| Say::new("treatment-chip")),
+        wanted.soak_hours.map(|hours| {
+            let key = if wanted.chip {
+                "treatment-or-soak-hours"
+            } else {
+                "treatment-soak-hours"
+            };
+            span(key, hours)
+        }),
+        wanted
+            .cold_weeks
+            .map(|weeks| span("treatment-cold-weeks", weeks)),
+    ]
+    .into_iter()
+    .flatten()
+    .collect()
 }
 
 pub(crate) fn caution_of_crop(crop: &Crop) -> Option<Say> {

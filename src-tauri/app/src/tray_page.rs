@@ -17,7 +17,7 @@ use chrono::NaiveDateTime;
 use plumule_journal::Journal;
 use plumule_journal::id::TrayId;
 use plumule_journal::stamp::Stamp;
-use plumule_journal::state::{FeltAt, Mark, Parent, PlantsState, Problem, TrayState};
+use plumule_journal::state::{FeltAt, Mark, Parent, PlantsState, Problem, SowingState, TrayState};
 use plumule_journal::subject::{Plants, Subject};
 use plumule_journal::words::Step;
 use std::collections::BTreeSet;
@@ -111,6 +111,7 @@ fn page(
             .chain(to(picture, state))
             .collect(),
         depth_mm: sowing.and_then(|sowing| sowing.sown.depth_mm),
+        treatment: sowing.map(treated).unwrap_or_default(),
         wanted: sowing.and_then(|sowing| sowing.sown.wanted),
         forecast: case
             .as_ref()
@@ -119,6 +120,19 @@ fn page(
         reasons: case.as_ref().map(reasons).unwrap_or_default(),
         caution: picture.book_crop(plants).and_then(caution_of_crop),
     })
+}
+
+/// What was done to the seed of a sowing before.
+fn treated(sowing: &SowingState) -> Vec<Say> {
+    let treatment = sowing.sown.treatment;
+    let soaked = treatment
+        .soaked_hours
+        .map(|hours| Say::new("treated-soaked").with("hours", Arg::Number(hours)));
+    let chipped = treatment.chipped.then(|| Say::new("treated-chipped"));
+    let cold = treatment.cold_weeks.map(|weeks| {
+        Say::new("treated-cold-weeks").with("weeks", Arg::Number(f64::from(weeks)))
+    });
+    [soaked, chipped, cold].into_iter().flatten().collect()
 }
 
 fn began(picture: &Picture, plants: Plants) -> Option<&Mark> {

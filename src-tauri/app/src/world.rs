@@ -7,7 +7,7 @@ use crate::view::JobKind;
 use chrono::{NaiveDate, NaiveDateTime, NaiveTime};
 use plumule_journal::content::{
     GardenDescribed, Leaving, MonthDay, PacketDescribed, Part, PlaceDescribed, RangeC, Seeds,
-    Shown, Sown, TrayDescribed,
+    Shown, Sown, TrayDescribed, Treatment,
 };
 use plumule_journal::id::{BatchId, EntryId, PacketId, PlaceId, SowingId, TrayId};
 use plumule_journal::stamp::Happened;
@@ -250,6 +250,7 @@ impl World {
             depth_mm: Some(6.0),
             wanted: None,
             again_of: None,
+            treatment: Treatment::default(),
         };
         self.picture.sowings.insert(
             sowing,

@@ -68,6 +68,7 @@ pub const REFUSALS: &[&str] = &[
     "year_out_of_range",
     // most: mm
     "depth_out_of_range",
+    "soak_out_of_range",
     "photo_malformed",
     "felt_nothing",
     "ends_before_it_starts",

@@ -4,6 +4,10 @@
 //! only added, with a default, and a kind that is not listed here is kept as
 //! it was written and passed on.
 
+mod care;
+
+pub use care::Treatment;
+
 use crate::id::{BatchId, EntryId, PacketId, PlaceId, SowingId, TrayId};
 use crate::subject::{Plants, Subject};
 use crate::words::{
@@ -280,6 +284,9 @@ pub struct Sown {
     /// The sowing it repeats or stands beside.
     #[serde(default)]
     pub again_of: Option<SowingId>,
+    /// What was done to the seed before.
+    #[serde(default, skip_serializing_if = "Treatment::is_none")]
+    pub treatment: Treatment,
 }
 
 /// Plants without seed.

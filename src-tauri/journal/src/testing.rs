@@ -105,6 +105,7 @@ pub(crate) fn sown(n: u128, tray: u128, cells: BTreeSet<u16>, seeds: u32) -> Sow
         depth_mm: Some(6.0),
         wanted: Some(6),
         again_of: None,
+        treatment: Treatment::default(),
     }
 }
 

@@ -260,6 +260,7 @@ export function tray(id: string): TrayView | null {
           ? [{ direction: plants.plants.type === 'batch' ? 'from' : 'to', plants: batch('b-x'), tray: 't-h3', code: 'H3', number: 12, step: 'pricked_out', at: at(-3) }]
           : [],
       depth_mm: plants.plants.type === 'sowing' ? 6 : null,
+      treatment: [],
       wanted: plants.plants.type === 'sowing' ? 8 : null,
       forecast:
         plants.plants.type === 'sowing' && plants.seeds !== null
@@ -366,6 +367,8 @@ export function bench(packet: string | null): BenchView {
           own: chosen.own,
           seeds_for: chosen.line.germination ? range(1, 101).map((wanted) => Math.ceil(wanted * 1.4) + 1) : [],
           depth_mm: chosen.line.germination ? [5, 8] : null,
+          before_sowing: [],
+          wants: { soak_hours: null, chip: false, cold_weeks: null },
           seed_mm: chosen.line.germination ? [3, 1] : null,
           light: chosen.line.crop.key === 'lettuce' ? say('fake-light-need-needed') : null,
           recommended: { min_c: 18, max_c: 27 },

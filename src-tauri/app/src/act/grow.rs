@@ -3,12 +3,12 @@
 use super::parse::{known, maybe, plants};
 use super::room::living;
 use super::{Made, Maker};
-use crate::acts::{PartAnswer, SeedsAnswer, UpAnswer};
+use crate::acts::{PartAnswer, SeedsAnswer, TreatmentForm, UpAnswer};
 use crate::error::AppError;
 use crate::view::{PlantsRef, TrayChoice};
 use plumule_journal::content::{
     BatchStarted, Content, Counted, DugUp, Leaving, Left, OfPlants, OfSowing, OfTray, Part, Seeds,
-    Sown, Up, WentOn,
+    Sown, Treatment, Up, WentOn,
 };
 use plumule_journal::id::{BatchId, SowingId, TrayId};
 use plumule_journal::words::LossCause;
@@ -22,6 +22,7 @@ pub(super) struct Sow<'a> {
     pub(super) depth_mm: Option<f64>,
     pub(super) wanted: Option<u32>,
     pub(super) again_of: Option<&'a str>,
+    pub(super) treatment: TreatmentForm,
 }
 
 /// A start without seed as it was said.
@@ -54,6 +55,7 @@ impl Maker<'_> {
             depth_mm: said.depth_mm,
             wanted: said.wanted,
             again_of: maybe(said.again_of)?,
+            treatment: treatment(said.treatment),
         }));
         Ok(made)
     }
@@ -125,6 +127,14 @@ impl Maker<'_> {
             tray: Some(id),
             ..Made::default()
         })
+    }
+}
+
+fn treatment(form: TreatmentForm) -> Treatment {
+    Treatment {
+        soaked_hours: form.soaked_hours,
+        chipped: form.chipped,
+        cold_weeks: form.cold_weeks,
     }
 }
 

@@ -129,6 +129,7 @@ impl<'a> Maker<'a> {
                 depth_mm,
                 wanted,
                 again_of,
+                treatment,
             } => self.sow(grow::Sow {
                 packet,
                 into,
@@ -137,6 +138,7 @@ impl<'a> Maker<'a> {
                 depth_mm: *depth_mm,
                 wanted: *wanted,
                 again_of: again_of.as_deref(),
+                treatment: *treatment,
             }),
             Act::StartBatch {
                 origin,

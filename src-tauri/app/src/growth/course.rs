@@ -42,6 +42,10 @@ pub(crate) struct Bed<'a> {
     pub(crate) felt: &'a [FeltAt],
     /// Places in which cold weeks are cold weeks and no progress counts.
     pub(crate) fridges: &'a BTreeSet<PlaceId>,
+    /// Until then it lies in the cold, wherever it lies.
+    pub(crate) cold_until: Option<NaiveDateTime>,
+    /// Progress goes by the crop's curve times this.
+    pub(crate) pace: f64,
 }
 
 impl<'a> Bed<'a> {
@@ -51,6 +55,8 @@ impl<'a> Bed<'a> {
             stays: tray.stays.iter().map(stay).collect(),
             felt: &tray.felt,
             fridges,
+            cold_until: None,
+            pace: 1.0,
         }
     }
 
@@ -58,6 +64,11 @@ impl<'a> Bed<'a> {
     fn place_at(&self, at: NaiveDateTime) -> Option<PlaceId> {
         let last = self.stays.iter().rev().find(|(since, _)| *since <= at);
         last.or(self.stays.first()).map(|(_, place)| *place)
+    }
+
+    /// Whether a moment in a place counts as cold.
+    fn cold(&self, place: PlaceId, at: NaiveDateTime) -> bool {
+        self.fridges.contains(&place) || self.cold_until.is_some_and(|until| at < until)
     }
 
     fn moved_on(&self, day: NaiveDate) -> bool {
@@ -127,7 +138,8 @@ pub(crate) fn course(
 
     let place = bed.place_at(now.max(sown))?;
     let ahead = today.checked_add_days(Days::new(AHEAD_DAYS))?;
-    let last_odd = temperatures.heat_back(place).map(|back| back.min(ahead));
+    let heat_back = temperatures.heat_back(place).map(|back| back.min(ahead));
+    let last_odd = heat_back.max(bed.cold_until.map(|until| until.date()));
     while last_odd.is_some_and(|last| day <= last) {
         course.by_day.push(walk.day(day, None)?.progress);
         day = day.succ_opt()?;
@@ -186,13 +198,13 @@ impl Walk<'_> {
             gained.degrees += degrees;
             gained.hours += 1.0;
             let dry = self.dry.iter().any(|(from, to)| (*from..*to).contains(&at));
-            if self.bed.fridges.contains(&place) {
+            if self.bed.cold(place, at) {
                 continue;
             }
             let (min_c, max_c) = gained.range.unwrap_or((degrees, degrees));
             gained.range = Some((min_c.min(degrees), max_c.max(degrees)));
             if !dry {
-                gained.progress += self.curve.rate_per_day(degrees) / 24.0;
+                gained.progress += self.bed.pace * self.curve.rate_per_day(degrees) / 24.0;
             }
         }
         Some(gained)
@@ -205,7 +217,7 @@ impl Walk<'_> {
         let odd = day <= self.sown.date()
             || self.bed.moved_on(day)
             || self.temperatures.heat_off_on(place, day)
-            || self.bed.fridges.contains(&place)
+            || self.bed.cold(place, day.and_time(NaiveTime::MIN))
             || self
                 .dry
                 .iter()
@@ -215,7 +227,7 @@ impl Walk<'_> {
         }
         let range = self.temperatures.day(place, day, self.today)?;
         Some(Gained {
-            progress: self.curve.day_progress(range.min_c, range.max_c),
+            progress: self.bed.pace * self.curve.day_progress(range.min_c, range.max_c),
             degrees: range.min_c.midpoint(range.max_c) * 24.0,
             hours: 24.0,
             range: Some((range.min_c, range.max_c)),

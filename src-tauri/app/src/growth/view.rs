@@ -1,6 +1,6 @@
 //! A forecast as the tray's page shows it.
 
-use super::{Growth, TENTH};
+use super::{ColdKind, Growth, TENTH};
 use crate::say::{Arg, Say};
 use crate::view::{BandPoint, CountPoint, ForecastView};
 use crate::words;
@@ -68,10 +68,25 @@ impl Growth {
             .collect()
     }
 
+    fn say_cold(&self) -> Say {
+        let until = self.cold.and_then(|cold| cold.until);
+        let key = match (self.cold.map(|cold| cold.kind), until) {
+            (Some(ColdKind::Winter), _) => "forecast-winter",
+            (Some(ColdKind::Weeks), _) => "forecast-cold-until",
+            (_, Some(_)) => "forecast-cold-fridge-until",
+            (_, None) => "forecast-cold-weeks",
+        };
+        let say = Say::new(key);
+        match until {
+            Some(until) => say.with("until", Arg::Day(until.date())),
+            None => say,
+        }
+    }
+
     fn say(&self, today: NaiveDate) -> Say {
         let [low, high] = self.expected();
         let say = match self.due {
-            _ if self.cold_weeks => Say::new("forecast-cold-weeks"),
+            _ if self.cold_weeks => self.say_cold(),
             crate::view::DueView {
                 d10: Some(d10),
                 d50: Some(d50),

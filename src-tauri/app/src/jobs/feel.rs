@@ -1,11 +1,12 @@
 //! Feel the compost (or lift the tray): at the pace at which it dries.
 
 use super::{Job, LivingTray, Plan};
+use crate::growth::ColdKind;
 use crate::rounds;
 use crate::say::{Arg, Say};
 use crate::view::JobKind;
 use crate::words;
-use chrono::TimeDelta;
+use chrono::{NaiveDateTime, TimeDelta};
 use plumule_agronomy::drying_interval_days;
 use plumule_journal::state::{Mark, SowingState};
 use plumule_journal::subject::{Plants, Subject};
@@ -30,6 +31,10 @@ const ROOM_C: f64 = 18.0;
 const DAY_MINUTES: f64 = 24.0 * 60.0;
 
 pub(super) fn job(plan: &Plan<'_>, tray: &LivingTray<'_>) -> Option<Job> {
+    let winter = winter_over(plan, tray);
+    if winter.is_some_and(|over| plan.now < over) {
+        return None;
+    }
     let last = tray.state.felt.last();
     let began = began(tray)?;
     let since = last
@@ -56,7 +61,7 @@ pub(super) fn job(plan: &Plan<'_>, tray: &LivingTray<'_>) -> Option<Job> {
         rounds::next_round(plan.picture, since.at.local)
     } else {
         let wait = TimeDelta::minutes((days * DAY_MINUTES) as i64);
-        rounds::next_round(plan.picture, from + wait)
+        rounds::next_round(plan.picture, (from + wait).max(winter.unwrap_or(from)))
     };
 
     let key = match (dry, daily, felt.and_then(|felt| felt.feel)) {
@@ -96,6 +101,17 @@ fn began<'a>(tray: &LivingTray<'a>) -> Option<&'a Mark> {
     let sowings = tray.sowings.iter().map(|sowing| &sowing.opened_by);
     let batches = tray.batches.iter().map(|batch| &batch.opened_by);
     sowings.chain(batches).max_by_key(|mark| mark.at.instant())
+}
+
+/// When the winter is over that all that lives in it waits out, watered by the
+/// rain.
+fn winter_over(plan: &Plan<'_>, tray: &LivingTray<'_>) -> Option<NaiveDateTime> {
+    let over = |sowing: &&SowingState| {
+        let cold = plan.growth(sowing.sown.sowing)?.cold?;
+        cold.until.filter(|_| cold.kind == ColdKind::Winter)
+    };
+    let waits: Option<Vec<NaiveDateTime>> = tray.sowings.iter().map(over).collect();
+    waits?.into_iter().min().filter(|_| tray.batches.is_empty())
 }
 
 /// Under glass in the bright half of the year, or over bottom heat.

@@ -3,6 +3,9 @@
 //! Each kind of job has a file. It says from the picture alone when its work
 //! falls due, be it past or to come; what of that is shown is up to `nagging`.
 
+#[cfg(test)]
+mod care_tests;
+mod cold;
 mod cover;
 mod feel;
 mod harden;
@@ -15,6 +18,7 @@ mod pot;
 mod prick;
 mod read;
 mod season;
+mod sow_on;
 #[cfg(test)]
 mod tests;
 mod thin;
@@ -104,6 +108,8 @@ pub(crate) fn kind_word(kind: JobKind) -> &'static str {
     match kind {
         JobKind::IntoTheLight => "into_the_light",
         JobKind::CoverOff => "cover_off",
+        JobKind::EndOfTheColdWeeks => "end_of_the_cold_weeks",
+        JobKind::SowOn => "sow_on",
         JobKind::LookForSeedlings => "look_for_seedlings",
         JobKind::ItIsLate => "it_is_late",
         JobKind::FeelTheCompost => "feel_the_compost",
@@ -158,12 +164,19 @@ impl<'a> Plan<'a> {
         for tray in &self.trays {
             let mut of_tray: Vec<Job> = Vec::new();
             of_tray.extend(feel::job(self, tray));
-            of_tray.extend(light::job(self, tray));
-            of_tray.extend(cover::job(self, tray));
-            of_tray.extend(harden::job(self, tray));
+            if !tray.sprouting() {
+                of_tray.extend(light::job(self, tray));
+                of_tray.extend(cover::job(self, tray));
+                of_tray.extend(harden::job(self, tray));
+            }
             for sowing in &tray.sowings {
+                of_tray.extend(cold::job(self, tray, sowing));
                 of_tray.extend(look::job(self, tray, sowing));
                 of_tray.extend(late::job(self, sowing));
+                if tray.sprouting() {
+                    of_tray.extend(sow_on::job(self, tray, sowing));
+                    continue;
+                }
                 of_tray.extend(thin::job(self, tray, sowing));
                 of_tray.extend(prick::job(self, tray, sowing));
             }

@@ -406,14 +406,6 @@ mod prick {
         scene.world.count(scene.sowing, "2026-03-12 08:00", 10);
         scene.hides(KIND, "2026-03-22 08:00");
     }
-
-    #[test]
-    fn what_sprouted_on_paper_goes_on_at_once() {
-        let mut scene = scene_of("tomato", Container::DampPaper, 1);
-        scene.hides(KIND, "2026-03-08 18:00");
-        scene.world.count(scene.sowing, "2026-03-08 09:00", 2);
-        scene.shows(KIND, "2026-03-08 18:00", "why-sow-on");
-    }
 }
 
 mod pot {

@@ -92,6 +92,10 @@ pub struct Chosen {
     pub seeds_for: Vec<Option<u32>>,
     /// Depth to sow at, mm, lowest and highest.
     pub depth_mm: Option<[f64; 2]>,
+    /// What the crop wants before it is sown, in words.
+    pub before_sowing: Vec<Say>,
+    /// The same as numbers.
+    pub wants: TreatmentWanted,
     /// Seed length and thickness, mm.
     pub seed_mm: Option<[f64; 2]>,
     /// Light need in words, where there is one.
@@ -100,6 +104,18 @@ pub struct Chosen {
     pub recommended: Option<RangeView>,
     /// Cautions (treated seed, poisonous seedlings, compost dust).
     pub cautions: Vec<Say>,
+}
+
+/// What a crop wants before it is sown.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct TreatmentWanted {
+    /// Soaking, hours, least and greatest.
+    pub soak_hours: Option<[f64; 2]>,
+    /// Chipping: nicking or rubbing the coat.
+    pub chip: bool,
+    /// Weeks in the cold, least and greatest.
+    pub cold_weeks: Option<[f64; 2]>,
 }
 
 /// A tray to sow into: a living one or a new one.

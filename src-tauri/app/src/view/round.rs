@@ -96,6 +96,10 @@ pub enum JobKind {
     IntoTheLight,
     /// Something is up under a cover.
     CoverOff,
+    /// Seed in the cold is to come into the warm.
+    EndOfTheColdWeeks,
+    /// Seed on damp paper has sprouted: sow it on.
+    SowOn,
     /// Look for seedlings: answer with a count.
     LookForSeedlings,
     /// It is late.

@@ -100,6 +100,8 @@ pub struct PlantsPage {
     pub relatives: Vec<Relative>,
     /// Depth sown, mm.
     pub depth_mm: Option<f64>,
+    /// What was done to the seed before it was sown.
+    pub treatment: Vec<Say>,
     /// Plants wanted.
     pub wanted: Option<u32>,
     /// The forecast, for a sowing of a crop in the crop book.

@@ -2,7 +2,7 @@
 
 use crate::{Bench, request, said};
 use chrono::TimeDelta;
-use plumule_app::acts::{Act, PartAnswer, SeedsAnswer, Until, UpAnswer};
+use plumule_app::acts::{Act, PartAnswer, SeedsAnswer, TreatmentForm, Until, UpAnswer};
 use plumule_app::view::{
     Answer, JobKind, PacketForm, PlaceForm, PlantsRef, RangeView, Stage, TrayChoice, TrayView,
 };
@@ -62,6 +62,7 @@ fn sow(packet: &str, into: TrayChoice, cells: Vec<u16>, seeds: u32) -> Act {
         depth_mm: Some(6.0),
         wanted: Some(8),
         again_of: None,
+        treatment: TreatmentForm::default(),
     }
 }
 

@@ -102,6 +102,8 @@ const FAMILIES: &[&str] = &[
     "felt-",
     "caution-",
     "light-need-",
+    "treatment-",
+    "treated-",
     "problem-",
     "verdict-",
     "choice-",

@@ -5,7 +5,7 @@ use super::texts::{MAX_NAME, name, optional_name};
 use super::tray::cells;
 use super::{Check, known, living_tray, new, number, refuse, refuse_with, unknown};
 use crate::content::{
-    BatchStarted, Counted, DugUp, Left, OfPlants, OfSowing, Seeds, Sown, Up, WentOn,
+    BatchStarted, Counted, DugUp, Left, OfPlants, OfSowing, Seeds, Sown, Treatment, Up, WentOn,
 };
 use crate::error::{Error, Question, Value};
 use crate::fold::State;
@@ -16,6 +16,12 @@ use std::collections::BTreeSet;
 
 /// Deeper is planting, mm. Judgement.
 const MAX_DEPTH_MM: f64 = 300.0;
+
+/// Longer in water than this and seed drowns, hours. Judgement.
+const MAX_SOAK_HOURS: f64 = 168.0;
+
+/// No seed is kept cold for longer, weeks. Judgement.
+const MAX_COLD_WEEKS: u32 = 52;
 
 pub(super) fn sown(check: &Check, what: &Sown) -> Result<(), Error> {
     new(check, Subject::Sowing(what.sowing))?;
@@ -37,8 +43,19 @@ pub(super) fn sown(check: &Check, what: &Sown) -> Result<(), Error> {
     {
         return refuse_with("depth_out_of_range", [("most", number(MAX_DEPTH_MM))]);
     }
+    treatment(what.treatment)?;
     what.again_of
         .map_or(Ok(()), |of| known(check, Subject::Sowing(of)))
+}
+
+fn treatment(what: Treatment) -> Result<(), Error> {
+    if let Some(hours) = what.soaked_hours
+        && !(hours > 0.0 && hours <= MAX_SOAK_HOURS)
+    {
+        return refuse_with("soak_out_of_range", [("most", number(MAX_SOAK_HOURS))]);
+    }
+    what.cold_weeks
+        .map_or(Ok(()), |weeks| some(weeks, MAX_COLD_WEEKS))
 }
 
 pub(super) fn started(check: &Check, what: &BatchStarted) -> Result<(), Error> {

@@ -250,6 +250,9 @@ fn provocations() -> BTreeMap<&'static str, Provoke> {
         ("depth_out_of_range", |w| {
             write(w, vec![sown_with(|s| s.depth_mm = Some(300.5))])
         }),
+        ("soak_out_of_range", |w| {
+            write(w, vec![sown_with(|s| s.treatment.soaked_hours = Some(0.0))])
+        }),
         ("photo_malformed", |w| {
             let photo = PhotoTaken {
                 photo: "../../etc".into(),

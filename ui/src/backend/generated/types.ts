@@ -232,7 +232,11 @@ wanted: number | null,
 /**
  * The sowing it repeats or stands beside.
  */
-again_of: string | null, } | { "do": "start_batch", 
+again_of: string | null, 
+/**
+ * What was done to the seed before, and what it goes through first.
+ */
+treatment: TreatmentForm, } | { "do": "start_batch", 
 /**
  * `cuttings`, `tubers`, `bulbs` or `plugs`.
  */
@@ -464,6 +468,14 @@ seeds_for: Array<number | null>,
  */
 depth_mm: [number, number] | null, 
 /**
+ * What the crop wants before it is sown, in words.
+ */
+before_sowing: Array<Say>, 
+/**
+ * The same as numbers.
+ */
+wants: TreatmentWanted, 
+/**
  * Seed length and thickness, mm.
  */
 seed_mm: [number, number] | null, 
@@ -676,7 +688,7 @@ evening: string, };
 /**
  * The kinds of job; each has a message `job-…`.
  */
-export type JobKind = "into_the_light" | "cover_off" | "look_for_seedlings" | "it_is_late" | "feel_the_compost" | "read_the_thermometer" | "thin" | "prick_out" | "pot_on" | "harden_off" | "plant_out";
+export type JobKind = "into_the_light" | "cover_off" | "end_of_the_cold_weeks" | "sow_on" | "look_for_seedlings" | "it_is_late" | "feel_the_compost" | "read_the_thermometer" | "thin" | "prick_out" | "pot_on" | "harden_off" | "plant_out";
 
 /**
  * One job.
@@ -1083,6 +1095,10 @@ relatives: Array<Relative>,
  * Depth sown, mm.
  */
 depth_mm: number | null, 
+/**
+ * What was done to the seed before it was sown.
+ */
+treatment: Array<Say>, 
 /**
  * Plants wanted.
  */
@@ -1505,6 +1521,40 @@ set_aside: Array<TrayLine>,
  * Past trays, latest first, at most 200.
  */
 past: Array<TrayLine>, };
+
+/**
+ * What is done to seed before it is sown.
+ */
+export type TreatmentForm = { 
+/**
+ * Soaked, hours.
+ */
+soaked_hours: number | null, 
+/**
+ * The seed coat was nicked or rubbed.
+ */
+chipped: boolean, 
+/**
+ * So many weeks in the cold from now, then warm.
+ */
+cold_weeks: number | null, };
+
+/**
+ * What a crop wants before it is sown.
+ */
+export type TreatmentWanted = { 
+/**
+ * Soaking, hours, least and greatest.
+ */
+soak_hours: [number, number] | null, 
+/**
+ * Chipping: nicking or rubbing the coat.
+ */
+chip: boolean, 
+/**
+ * Weeks in the cold, least and greatest.
+ */
+cold_weeks: [number, number] | null, };
 
 /**
  * Until when a job is put off.

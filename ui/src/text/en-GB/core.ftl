@@ -113,6 +113,8 @@ stage-finished = finished
 
 job-into-the-light = into the light
 job-cover-off = cover off
+job-end-of-the-cold-weeks = end of the cold weeks
+job-sow-on = sow on
 job-look-for-seedlings = look for seedlings
 job-it-is-late = it is late
 job-feel-the-compost = feel the compost
@@ -182,6 +184,34 @@ why-read = No reading in { $place } for { $days ->
        *[other] { $trays } trays stand there
     }.
 why-look = It is { $progress } of the way: the first { $crop }{ $variety } is due by { $first }.
+why-look-sprouts = It is { $progress } of the way: look for the first roots of { $crop }{ $variety }, due by { $first }.
+why-look-sprouts-more = Sprouted so far: { $up } of { $seeds } { $crop }{ $variety }, and more are due.
+why-sow-on =
+    { $there ->
+        [one] { $there } seed of { $crop }{ $variety } has sprouted: lay it { $low } to { $high } deep in compost before its root is longer than the seed. Hold it by the seed, not by the root.
+       *[other] { $there } seeds of { $crop }{ $variety } have sprouted: lay them { $low } to { $high } deep in compost before the roots are longer than the seeds. Hold them by the seed, not by the root.
+    }
+why-sow-on-surface =
+    { $there ->
+        [one] { $there } seed of { $crop }{ $variety } has sprouted: lay it on the compost, and do not cover it.
+       *[other] { $there } seeds of { $crop }{ $variety } have sprouted: lay them on the compost, and do not cover them.
+    }
+why-sow-on-unknown =
+    { $there ->
+        [one] { $there } seed of { $crop }{ $variety } has sprouted: lay it in compost before its root is longer than the seed.
+       *[other] { $there } seeds of { $crop }{ $variety } have sprouted: lay them in compost before the roots are longer than the seeds.
+    }
+why-cold-over-fridge =
+    { $weeks ->
+        [0] The cold weeks of { $crop }{ $variety } are over: out of the fridge and into { $from } to { $to }.
+        [one] { $crop }{ $variety } has had { $weeks } week in the cold: out of the fridge and into { $from } to { $to }.
+       *[other] { $crop }{ $variety } has had { $weeks } weeks in the cold: out of the fridge and into { $from } to { $to }.
+    }
+why-cold-over =
+    { $weeks ->
+        [one] { $crop }{ $variety } has had { $weeks } week in the cold. It is { $temperature } in { $place }: it wants { $from } to { $to } now.
+       *[other] { $crop }{ $variety } has had { $weeks } weeks in the cold. It is { $temperature } in { $place }: it wants { $from } to { $to } now.
+    }
 why-look-more = Up so far: { $up } of { $seeds } { $crop }{ $variety }, and more are due.
 why-light-dark = Up: { $crops } ({ $up }), and it is dark in { $place }. Into the light today.
 why-light-heated = Up: { $crops } ({ $up }), over the heat of { $place }, where seedlings stretch. Somewhere light and cooler today.
@@ -206,7 +236,6 @@ why-thin = There are { $there } { $crop }{ $variety } in { $cells ->
        *[other] { $cells } cells
     }; up since { $up }, { $days } days later they have their first true leaves. Keep the best of each.
 why-prick-out = There are { $there } { $crop }{ $variety } close together; up since { $up }, after { $days } days they have their first true leaves.
-why-sow-on = Sprouted: { $there } { $crop }{ $variety }. Sow them on before the roots tangle.
 why-pot-on = Sown on { $sown }: { $crop }{ $variety } takes { $weeks } to { $weeksmost } weeks to raise, and half-way its cells are full.
 why-pot-on-cuttings = Cuttings set on { $began } root in about four weeks: look for roots underneath.
 why-pot-on-plugs = Plugs came on { $began } ({ $there }): pot them on before they dry out.
@@ -241,6 +270,9 @@ forecast-past = Most should have been up by { $most }; { $spread ->
        *[other] { $low } to { $high }
     } were expected.
 forecast-none = None comes up within a year at { $temperature }.
+forecast-winter = Waiting out the winter: it is looked for again from { $until }.
+forecast-cold-until = In its cold weeks until { $until }: it starts then.
+forecast-cold-fridge-until = In its cold weeks: it may leave the fridge on { $until }, and starts then.
 forecast-cold-weeks = In its cold weeks: it starts when it leaves the fridge.
 bench-due =
     { $to ->
@@ -399,6 +431,8 @@ notice-feel-the-compost =
        *[other] { $count } trays to feel
     }
 notice-read-the-thermometer = read the thermometer
+notice-end-of-the-cold-weeks = { $crops } out of the cold
+notice-sow-on = sow on { $crops }
 notice-look-for-seedlings = look for { $crops }
 notice-it-is-late = { $crops } late
 notice-into-the-light = { $crops } into the light
@@ -619,6 +653,7 @@ refused-latitude-out-of-range = The latitude must lie between { $most } south an
 refused-month-day-unknown = There is no such day. Give month and day, as 05-14.
 refused-germination-out-of-range = The germination must lie between 0 and 100 %.
 refused-year-out-of-range = That year cannot be right. Look at the packet again.
+refused-soak-out-of-range = Seed does not stand that much water: soak it for more than 0 and at most { $most } hours.
 refused-depth-out-of-range = That is too deep to be right: at most { $most } mm. Give it again.
 refused-photo-malformed = That photo could not be taken in. Take it again.
 refused-felt-nothing = Say how it felt, how it was watered, or both.
@@ -766,8 +801,20 @@ caution-burns-eyes = Seeds and fruit burn eyes and skin: wear gloves to handle t
 caution-favism = The beans and the pollen can harm people with favism (G6PD deficiency): they should keep away and follow their doctor.
 
 treatment-soak-hours = Soak the seed in lukewarm water for { $low } to { $high } hours.
+treatment-or-soak-hours = Or soak it in lukewarm water for { $low } to { $high } hours: either is enough.
 treatment-chip = Nick or rub the seed coat, away from the eye.
 treatment-cold-weeks = Keep the seed moist in the fridge for { $low } to { $high } weeks.
+treated-soaked =
+    { $hours ->
+        [one] Soaked for { $hours } hour.
+       *[other] Soaked for { $hours } hours.
+    }
+treated-chipped = The seed coat was chipped.
+treated-cold-weeks =
+    { $weeks ->
+        [one] { $weeks } week in the cold first.
+       *[other] { $weeks } weeks in the cold first.
+    }
 
 sowing-compost-fine-seed = fine seed compost
 sowing-compost-gritty = seed compost with a third of sharp sand or grit

@@ -95,6 +95,7 @@ heat-save = Write down
 job-for-today = Today
 do-cut-apart = Cut the tray apart
 do-cover-off = Cover is off
+do-sow-on = Sow on…
 do-prick-out = Prick out
 do-pot-on = Pot on
 do-harden-off = Out today
