@@ -49,6 +49,13 @@ pub enum Task {
         #[command(subcommand)]
         what: Soak,
     },
+    /// Measure every budget against its like in one run, print the table and
+    /// write tests/bench/FIGURES.md.
+    Bench {
+        /// Print the rows as JSON and nothing else.
+        #[arg(long)]
+        json: bool,
+    },
     /// Write the types that the UI shares with Rust anew.
     Bindings,
     /// Ask the mathematics 11,000 random questions and compare with SciPy.

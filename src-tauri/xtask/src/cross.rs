@@ -59,7 +59,10 @@ fn ready(house: &House, words: Words) -> Result<Command, String> {
 }
 
 /// The environment's Python, with the pinned packages.
-fn environment(house: &House, words: Words) -> Result<PathBuf, String> {
+///
+/// # Errors
+/// When Python is too old or the packages cannot be had.
+pub fn environment(house: &House, words: Words) -> Result<PathBuf, String> {
     let folder = house.target.join("cross");
     let python = folder.join(if cfg!(windows) {
         "Scripts/python.exe"

@@ -10,6 +10,7 @@
 
 mod app;
 mod args;
+mod bench;
 mod bindings;
 mod command;
 mod cross;
@@ -47,6 +48,7 @@ fn main() -> ExitCode {
 fn carry_out(Args { as_is, task }: Args) -> Result<bool, String> {
     let house = house::House::find()?;
     let done = match task {
+        Task::Bench { json } => return bench::bench(&house, json, as_is),
         Task::Test { only } => return test::test(&house, only.as_deref(), as_is),
         Task::Run { demo, passed_on } => run::run(&house, demo, as_is, &passed_on),
         Task::Shots { folder } => shots::shots(&house, &folder, as_is),

@@ -46,11 +46,13 @@ pub struct World {
     pub a_year: u64,
     /// Sowings that live at the end, each in a tray of its own.
     pub living: u64,
+    /// The day it is at the end.
+    pub today: NaiveDate,
 }
 
 /// The morning at which every journal is opened.
 pub fn now() -> DateTime<Utc> {
-    instant_of(today().and_time(time(8, 0)), ZONE)
+    instant_of(usual_today().and_time(time(8, 0)), ZONE)
 }
 
 /// A stamp at that moment, the chance of its own for each number.
@@ -58,7 +60,7 @@ pub fn stamp(number: u64) -> Stamp {
     stamp_at(now(), number)
 }
 
-fn today() -> NaiveDate {
+fn usual_today() -> NaiveDate {
     NaiveDate::from_ymd_opt(2026, 5, 1).unwrap_or_default()
 }
 
@@ -105,6 +107,16 @@ impl Acts {
 }
 
 impl World {
+    /// So many usual years, and so many living sowings at [`now`].
+    pub fn of(years: u64, living: u64) -> Self {
+        Self {
+            years,
+            a_year: SOWINGS_A_YEAR,
+            living,
+            today: usual_today(),
+        }
+    }
+
     /// Makes the journal in a home and says how many entries it has.
     ///
     /// # Errors
@@ -114,7 +126,8 @@ impl World {
             acts: Vec::new(),
             made: 0,
         };
-        let first = today() - Days::new(366 * self.years + 60);
+        let today = self.today;
+        let first = today - Days::new(366 * self.years + 60);
         let places = garden(&mut acts, first);
         let mut tray = 0;
         for year in 0..self.years {
@@ -127,14 +140,14 @@ impl World {
             }
             readings(&mut acts, begins, 366, &places);
         }
-        let packets = packets(&mut acts, today() - Days::new(59));
+        let packets = packets(&mut acts, today - Days::new(59));
         for number in 0..self.living {
             tray += 1;
             // Sown over the last four weeks: some up, some due, some late.
-            let day = today() - Days::new(1 + number * 27 / self.living.max(1));
-            living(&mut acts, day, number, tray, &packets, &places);
+            let day = today - Days::new(1 + number * 27 / self.living.max(1));
+            living(&mut acts, day, number, tray, &packets, &places, today);
         }
-        readings(&mut acts, today() - Days::new(59), 59, &places);
+        readings(&mut acts, today - Days::new(59), 59, &places);
         acts.acts.sort_by_key(|(at, _)| *at);
         let mut journal = Journal::open(
             home,
@@ -378,6 +391,7 @@ fn living(
     tray_number: u64,
     packets: &[PacketId],
     places: &[PlaceId; 3],
+    today: NaiveDate,
 ) {
     let (tray, sowing) = sow(
         acts,
@@ -388,7 +402,7 @@ fn living(
         places[number as usize % 3],
     );
     let mut at = day + TimeDelta::days(2);
-    while at < today() {
+    while at < today {
         feel(acts, at, tray, number);
         let days = (at - day).num_days();
         if days >= 12 && !number.is_multiple_of(3) {

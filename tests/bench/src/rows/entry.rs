@@ -2,7 +2,7 @@
 //! they answer.
 
 use super::{Outcome, Row, median, paired, seconds};
-use crate::world::{SOWINGS_A_YEAR, World, stamp};
+use crate::world::{World, stamp};
 use plumule_journal::content::{Content, Felt};
 use plumule_journal::words::Feel;
 use plumule_journal::{Journal, Wish};
@@ -14,11 +14,7 @@ const WRITES: usize = 60;
 pub fn rows(runs: usize) -> Outcome<Vec<Row>> {
     let folder = tempfile::tempdir()?;
     let home = folder.path().join("journal");
-    let world = World {
-        years: 1,
-        a_year: SOWINGS_A_YEAR,
-        living: 200,
-    };
+    let world = World::of(1, 200);
     world.make(&home)?;
     let mut journal = Journal::open(&home, &stamp(1))?;
     let trays = journal.living_trays(None)?;

@@ -33,16 +33,15 @@ pub fn measure() -> Outcome<()> {
         ["scaling", runs] => scaling::rows(runs.parse()?)?,
         ["questions", file] => return verdicts::questions(file.as_ref()),
         ["verdicts", file] => return verdicts::answer(file.as_ref()),
-        ["make", home, years, living] => {
+        ["make", home, years, living, "today"] => {
             let world = crate::world::World {
-                years: years.parse()?,
-                a_year: crate::world::SOWINGS_A_YEAR,
-                living: living.parse()?,
+                today: chrono::Utc::now().date_naive(),
+                ..crate::world::World::of(years.parse()?, living.parse()?)
             };
             println!("{}", world.make(home.as_ref())?);
             return Ok(());
         }
-        _ => return Err("opening | entry | taking-in | scaling RUNS, questions | verdicts FILE, make HOME YEARS LIVING".into()),
+        _ => return Err("opening | entry | taking-in | scaling RUNS, questions | verdicts FILE, make HOME YEARS LIVING today".into()),
     };
     for row in rows {
         println!("{}", serde_json::to_string(&row)?);

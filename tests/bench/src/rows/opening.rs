@@ -2,7 +2,7 @@
 //! reading the same rows.
 
 use super::{Outcome, Row, median, paired, seconds};
-use crate::world::{SOWINGS_A_YEAR, World, stamp};
+use crate::world::{World, stamp};
 use plumule_app::App;
 use rusqlite::{Connection, OpenFlags};
 use std::path::Path;
@@ -11,11 +11,7 @@ pub fn rows(runs: usize) -> Outcome<Vec<Row>> {
     let folder = tempfile::tempdir()?;
     let home = |years| {
         let home = folder.path().join(format!("{years} years"));
-        let world = World {
-            years,
-            a_year: SOWINGS_A_YEAR,
-            living: 200,
-        };
+        let world = World::of(years, 200);
         let entries = world.make(&home)?;
         Outcome::Ok((home, entries))
     };

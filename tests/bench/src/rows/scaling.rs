@@ -2,7 +2,7 @@
 
 use super::opening::opening;
 use super::{Outcome, Row};
-use crate::world::{SOWINGS_A_YEAR, World};
+use crate::world::World;
 
 /// Living sowings.
 const LIVING: [u64; 4] = [10, 100, 1_000, 10_000];
@@ -22,27 +22,18 @@ pub fn rows(runs: usize) -> Outcome<Vec<Row>> {
     };
     let mut by_living = Vec::new();
     for living in LIVING {
-        let world = World {
-            years: 0,
-            a_year: 0,
-            living,
-        };
+        let world = World::of(0, living);
         let runs = if living > 1_000 { 3 } else { runs };
         by_living.push((living as f64, cost(world, runs)?));
     }
     let mut by_years = Vec::new();
     for years in YEARS {
-        let world = World {
-            years,
-            a_year: SOWINGS_A_YEAR,
-            living: 200,
-        };
+        let world = World::of(years, 200);
         by_years.push((years as f64, cost(world, runs)?));
     }
     let market = World {
-        years: 1,
         a_year: MARKET.0,
-        living: MARKET.1,
+        ..World::of(1, MARKET.1)
     };
     let usual = by_years.first().map_or(f64::NAN, |(_, cost)| *cost);
     let market = cost(market, runs)? / usual / (MARKET.1 as f64 / 200.0);

@@ -1,7 +1,7 @@
 //! Taking in another journal's entries against a bulk INSERT of the same rows.
 
 use super::{Outcome, Row, paired, seconds};
-use crate::world::{SOWINGS_A_YEAR, World, stamp};
+use crate::world::{World, stamp};
 use plumule_journal::Journal;
 use rusqlite::{Connection, params};
 
@@ -10,11 +10,7 @@ const ENTRIES: usize = 100_000;
 pub fn rows(runs: usize) -> Outcome<Vec<Row>> {
     let folder = tempfile::tempdir()?;
     let from = folder.path().join("from");
-    let world = World {
-        years: 14,
-        a_year: SOWINGS_A_YEAR,
-        living: 200,
-    };
+    let world = World::of(14, 200);
     world.make(&from)?;
     let lines = {
         let mut lines = Journal::open(&from, &stamp(1))?.lines()?;
