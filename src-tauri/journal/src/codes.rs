@@ -107,6 +107,13 @@ pub const ERRORS: &[&str] = &[
     "file_failed",
     "cancelled",
     "backup_unknown",
+    "not_an_archive",
+    "archive_newer",
+    "archive_damaged",
+    "archive_too_large",
+    "passphrase_wanted",
+    "passphrase_wrong",
+    "passphrase_empty",
 ];
 
 /// What a check finds: `finding-<code>`.

@@ -122,7 +122,8 @@ pub(crate) fn sha256(path: &Path) -> Result<String, Error> {
     Ok(hex(&sum.finalize()))
 }
 
-fn hex(bytes: &[u8]) -> String {
+/// Hexadecimal digits.
+pub(crate) fn hex(bytes: &[u8]) -> String {
     bytes.iter().map(|byte| format!("{byte:02x}")).collect()
 }
 

@@ -8,6 +8,7 @@ use crate::error::Error;
 use crate::finding::{Findings, Watch};
 use crate::fold::State;
 use crate::id::{BatchId, DeviceId, EntryId, PacketId, PlaceId, SowingId, TrayId};
+use crate::merge::Union;
 use crate::stamp::{Happened, Stamp};
 use crate::state::{
     BatchState, GardenState, PacketState, PlaceState, Reading, SowingState, TrayState,
@@ -15,7 +16,7 @@ use crate::state::{
 use crate::store::{open, project, read};
 use crate::subject::Subject;
 use crate::wish::{Answer, Report, Wish};
-use crate::{amend, audit, backup, check, label, merge};
+use crate::{amend, audit, backup, check, label};
 use chrono::{DateTime, NaiveDate, Utc};
 use rusqlite::{Connection, Transaction, TransactionBehavior};
 use std::collections::BTreeMap;
@@ -358,15 +359,44 @@ impl Journal {
     pub fn take_in<'a>(
         &mut self,
         stamp: &Stamp,
-        lines: impl Iterator<Item = &'a str>,
+        mut lines: impl Iterator<Item = &'a str>,
     ) -> Result<Report, Error> {
+        self.back_up_first(stamp, &mut |_| true)?;
+        let united = self.unite(stamp, &mut |union| {
+            for (number, line) in (1..).zip(lines.by_ref()) {
+                union.line(number, line)?;
+            }
+            Ok(())
+        });
+        united.map(|((), report)| report)
+    }
+
+    /// A backup, unless the newest holds what is here.
+    pub(crate) fn back_up_first(&self, stamp: &Stamp, watch: &mut Watch) -> Result<(), Error> {
         if self.count()? > 0 && !backup::is_current(self)? {
-            backup::make(self, stamp, &mut |_| true)?;
+            backup::make(self, stamp, watch)?;
         }
+        Ok(())
+    }
+
+    /// A union with what `bring` brings, all of it or nothing.
+    pub(crate) fn unite<T>(
+        &mut self,
+        stamp: &Stamp,
+        bring: &mut dyn FnMut(&mut Union) -> Result<T, Error>,
+    ) -> Result<(T, Report), Error> {
         let tx = begin(&mut self.db)?;
-        let report = merge::take_in(tx, stamp, &self.device, self.id, lines)?;
+        let mut union = Union::into(&tx, self.id);
+        let brought = bring(&mut union)?;
+        let report = union.finish()?;
+        // First: an identity too many does no harm, one shared by two copies
+        // does.
+        if report.new_identity {
+            self.device.renew(stamp)?;
+        }
+        tx.commit()?;
         self.id = self.device.id()?;
-        Ok(report)
+        Ok((brought, report))
     }
 
     /// How many entries there are.

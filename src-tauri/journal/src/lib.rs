@@ -4,6 +4,7 @@
 //! Crops are keys here: what they mean is the agronomy's business.
 
 mod amend;
+pub mod archive;
 mod audit;
 pub mod backup;
 mod check;
@@ -39,8 +40,8 @@ pub use audit::Gap;
 pub use codes::ALL_CODES;
 pub use device::Device;
 pub use entry::{Entry, Line};
-pub use error::{Error, Question, Refusal, Value};
-pub use finding::{Finding, Findings, Progress};
+pub use error::{Error, Fault, Question, Refusal, Value};
+pub use finding::{Finding, Findings, Progress, Step, Watch};
 pub use id::Ids;
 pub use journal::Journal;
 pub use recover::{Recovery, recover};

@@ -22,6 +22,15 @@ pub(crate) fn entry(db: &Connection, entry: &Entry) -> Result<Option<i64>, Error
     Ok((added == 1).then(|| db.last_insert_rowid()))
 }
 
+/// Whether a line with this hash is there.
+pub(crate) fn is_there(db: &Connection, hash: &[u8; 32]) -> Result<bool, Error> {
+    Ok(db
+        .prepare_cached("SELECT 1 FROM entries WHERE hash = ?1")?
+        .query_row([&hash[..]], |_| Ok(()))
+        .optional()?
+        .is_some())
+}
+
 /// Adds an entry under a number of another copy.
 pub(crate) fn entry_as(db: &Connection, nr: i64, of: &Entry) -> Result<(), Error> {
     if let Some(given) = entry(db, of)? {

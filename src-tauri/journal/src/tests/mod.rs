@@ -1,6 +1,7 @@
 //! Tests of the journal as a whole.
 
 mod amending;
+mod archives;
 mod backups;
 mod checking;
 mod folding;
