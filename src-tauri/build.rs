@@ -15,6 +15,10 @@ const COMMANDS: &[&str] = &[
     "act",
     "undo",
     "withdraw",
+    "draft",
+    "keep_draft",
+    "correct",
+    "history",
 ];
 
 fn main() -> Result<(), Box<dyn std::error::Error>> {

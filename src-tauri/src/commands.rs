@@ -1,6 +1,8 @@
 //! What the window may call. Each unpacks its arguments and hands them on,
 //! away from the window's own thread so that the picture never freezes.
 
+pub mod keep;
+
 use crate::notify::Timer;
 use crate::shell::{Opened, Shell, error};
 use plumule_app::AppError;

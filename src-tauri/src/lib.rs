@@ -47,6 +47,10 @@ fn assemble<R: Runtime>(builder: Builder<R>) -> Builder<R> {
             commands::act,
             commands::undo,
             commands::withdraw,
+            commands::keep::draft,
+            commands::keep::keep_draft,
+            commands::keep::correct,
+            commands::keep::history,
         ])
 }
 

@@ -62,6 +62,7 @@ export const screens = [
   { name: 'tray-84', hash: '#/tray/t-g9' },
   { name: 'tray-gone', hash: '#/tray/nowhere' },
   { name: 'tray-lost', hash: '#/tray/t-k5', steps: press('Lost some') },
+  { name: 'tray-fix', hash: '#/tray/t-k7', steps: press(/^Correct: Sown/) },
   { name: 'tray-withdraw', hash: '#/tray/t-k7', steps: press(/^Withdraw:/) },
   { name: 'seed', hash: '#/seed' },
   { name: 'seed-add', hash: '#/seed', steps: press('Add packets') },

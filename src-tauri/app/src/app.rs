@@ -23,8 +23,8 @@ use std::path::Path;
 /// A journal and the habits of the device it is read on.
 #[derive(Debug)]
 pub struct App {
-    journal: Journal,
-    device: Device,
+    pub(crate) journal: Journal,
+    pub(crate) device: Device,
 }
 
 impl App {
@@ -194,7 +194,7 @@ impl App {
     }
 
     /// The zone of the garden; of the device until the garden has one.
-    fn zone(&self, stamp: &Stamp) -> Result<Tz, AppError> {
+    pub(crate) fn zone(&self, stamp: &Stamp) -> Result<Tz, AppError> {
         let garden = self.journal.garden()?;
         Ok(garden
             .described
@@ -203,7 +203,7 @@ impl App {
     }
 
     /// The hand that was named, else the device's initials.
-    fn hand(&self, named: &str) -> Result<String, AppError> {
+    pub(crate) fn hand(&self, named: &str) -> Result<String, AppError> {
         let named = named.trim();
         Ok(if named.is_empty() {
             self.device()?.initials
@@ -213,11 +213,11 @@ impl App {
     }
 }
 
-fn entry(id: &str) -> Result<EntryId, AppError> {
+pub(crate) fn entry(id: &str) -> Result<EntryId, AppError> {
     id.parse().map_err(|_| AppError::bad_request(id))
 }
 
-fn answer(door: Door, say: Say, made: &Made) -> Answer {
+pub(crate) fn answer(door: Door, say: Say, made: &Made) -> Answer {
     match door {
         Door::Written { act, .. } => Answer::Written {
             act: act.to_string(),

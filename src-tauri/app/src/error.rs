@@ -34,6 +34,14 @@ impl AppError {
         error
     }
 
+    /// What the journal would refuse too.
+    pub(crate) fn refused(code: &str) -> Self {
+        Self {
+            code: code.to_owned(),
+            say: Say::new(words::key("refused", code)),
+        }
+    }
+
     /// An id or a word that names nothing here.
     pub(crate) fn bad_request(text: &str) -> Self {
         Self::of_text("bad_request", text)

@@ -110,6 +110,17 @@ impl Device {
         Ok(())
     }
 
+    /// Keeps nothing under a key any more.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn forget(&self, key: &str) -> Result<(), Error> {
+        self.db
+            .prepare_cached("DELETE FROM kept WHERE key = ?1")?
+            .execute([key])?;
+        Ok(())
+    }
+
     /// Whether a notice was delivered.
     ///
     /// # Errors
@@ -165,6 +176,9 @@ mod tests {
             Some("{\"theme\":\"dark\"}")
         );
         assert_eq!(again.get("nothing").unwrap(), None);
+        again.forget("habits").unwrap();
+        again.forget("nothing").unwrap();
+        assert_eq!(again.get("habits").unwrap(), None);
         assert!(again.delivered("round").unwrap());
         assert_ne!(again.renew(&stamp(2)).unwrap(), id);
     }

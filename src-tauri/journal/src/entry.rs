@@ -60,9 +60,11 @@ pub struct Line {
     pub holds: Option<Content>,
     /// When it happened, after amendments.
     pub happened: Happened,
+    /// When the amendment that holds was made; none if there is none.
+    pub amended: Option<Happened>,
     /// Withdrawn.
     pub withdrawn: bool,
-    /// Corrected.
+    /// Corrected, in what it says or when it happened.
     pub corrected: bool,
     /// Of a kind or version that is not known here.
     pub unknown: bool,

@@ -3,11 +3,13 @@ import type {
   Answer,
   AppError,
   BenchView,
+  CorrectRequest,
   DeviceForm,
   RoundView,
   SeedView,
   SettingsView,
   StartView,
+  TimelineLine,
   TraysView,
   TrayView,
 } from './generated/types';
@@ -27,6 +29,12 @@ export interface Backend {
   act(request: ActRequest): Promise<Answer>;
   undo(act: string, confirmed: boolean): Promise<Answer>;
   withdraw(entry: string, confirmed: boolean): Promise<Answer>;
+  correct(request: CorrectRequest): Promise<Answer>;
+  /** Journal lines about a subject, as `packet:…` or `place:…`. */
+  history(about: string): Promise<TimelineLine[]>;
+  /** What was kept of a form that was not written yet. */
+  draft(name: string): Promise<string | null>;
+  keepDraft(name: string, text: string | null): Promise<void>;
   /** Calls back when time has moved on and views should be asked for again. */
   onDueChanged(changed: () => void): Promise<() => void>;
 }

@@ -19,6 +19,7 @@ import type {
   ReasonView,
   SettingsView,
   Stage,
+  TimelineLine,
   TrayCard,
   TrayLine,
   TraysView,
@@ -273,15 +274,32 @@ export function tray(id: string): TrayView | null {
     })),
     jobs: held.jobs,
     problems: id === 't-g9' ? [{ code: 'cells_twice', say: say('fake-problem-cells-twice') }] : [],
-    timeline: [
-      { entry: 'e4', act: 'a4', at: at(0), say: say('fake-line-counted', { tray: text(held.code), number: n(5), crop: word('crop-pepper'), variety: text(' ‘Little Bell’') }), hand: 'RM', withdrawn: false, corrected: false, unknown: false },
-      { entry: 'e3', act: 'a3', at: at(-1, '18:20'), say: say('fake-line-counted', { tray: text(held.code), number: n(50), crop: word('crop-pepper'), variety: text('') }), hand: '', withdrawn: true, corrected: false, unknown: false },
-      { entry: 'e2', act: 'a2', at: at(-2), say: say('fake-line-felt-and-watered', { tray: text(held.code), feel: word('feel-dry'), water: word('watering-below') }), hand: '', withdrawn: false, corrected: true, unknown: false },
-      { entry: 'e1', act: 'a1', at: at(-9, '17:30'), say: say('fake-line-sown', { tray: text(held.code), seeds: n(12), crop: word('crop-pepper'), variety: text(' ‘Little Bell’') }), hand: '', withdrawn: false, corrected: false, unknown: false },
-      { entry: 'e0', act: 'a0', at: at(-9, '17:20'), say: say('fake-line-unknown', { kind: text('tray_weighed') }), hand: '', withdrawn: false, corrected: false, unknown: true },
-    ],
+    timeline,
   };
 }
+
+const lineOf = (entry: string, when: string, told: Say, rest: Partial<TimelineLine> = {}): TimelineLine => ({
+  entry, act: `act-of-${entry}`, at: when, say: told, hand: '', withdrawn: false, corrected: false, unknown: false, was: null, amended: null, fix: null, ...rest,
+});
+const labelled = text('K7');
+const pepper = { tray: labelled, crop: word('crop-pepper'), variety: text(' ‘Little Bell’') };
+export const timeline: TimelineLine[] = [
+  lineOf('e5', at(0, '09:10'), say('fake-line-noted', { text: text('The lid drips on the left side; wipe it in the morning.') }), {
+    fix: { of: 'noted', text: 'The lid drips on the left side; wipe it in the morning.' },
+  }),
+  lineOf('e4', at(0), say('fake-line-counted', { ...pepper, number: n(5) }), { hand: 'RM', fix: { of: 'counted', up: { as: 'number', number: 5 } } }),
+  lineOf('e3', at(-1, '18:20'), say('fake-line-counted', { ...pepper, number: n(50) }), {
+    withdrawn: true, amended: at(-1, '18:21'), fix: { of: 'counted', up: { as: 'number', number: 50 } },
+  }),
+  lineOf('e2', at(-2), say('fake-line-felt-and-watered', { tray: labelled, feel: word('feel-dry'), water: word('watering-below') }), {
+    corrected: true, was: { at: at(-1), say: say('fake-line-felt-and-watered', { tray: labelled, feel: word('feel-moist'), water: word('watering-rose') }) },
+    amended: at(-1, '19:05'), fix: { of: 'felt', feel: 'dry', water: 'below' },
+  }),
+  lineOf('e1', at(-9, '17:30'), say('fake-line-sown', { ...pepper, seeds: n(12) }), {
+    fix: { of: 'sown', seeds: { as: 'exact', number: 12 }, depth_mm: 7, wanted: 8 },
+  }),
+  lineOf('e0', at(-9, '17:20'), say('fake-line-unknown', { kind: text('tray_weighed') }), { unknown: true }),
+];
 
 const form = (key: string, variety: string, rest: Partial<PacketForm>): PacketForm => ({
   crop: key, variety, packed_year: null, harvested_year: null, stated_germination: null, seeds: null,

@@ -27,6 +27,7 @@ fake-done = Written down
 fake-undone = Taken back
 fake-withdrawn = A line was withdrawn
 fake-line-counted = Counted in { $tray }: { $number } { $crop }{ $variety } up
+fake-line-noted = “{ $text }”
 fake-line-felt-and-watered = { $tray } felt { $feel }, watered { $water }
 fake-line-sown = Sown in { $tray }: { $seeds } seeds of { $crop }{ $variety }
 fake-line-unknown = Written by a newer version: { $kind }

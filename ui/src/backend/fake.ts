@@ -6,6 +6,7 @@ import type {
   ActRequest,
   Answer,
   AppError,
+  CorrectRequest,
   DeviceForm,
   JobView,
   RoundView,
@@ -57,6 +58,8 @@ export class FakeBackend implements Backend {
   readonly requests: ActRequest[] = [];
   readonly undone: string[] = [];
   readonly withdrawn: string[] = [];
+  readonly corrected: CorrectRequest[] = [];
+  readonly drafts = new Map<string, string>();
   device: DeviceForm = structuredClone(data.device);
   #journal: string;
   #done: { act: string; request: Act; undone: boolean }[] = [];
@@ -173,6 +176,20 @@ export class FakeBackend implements Backend {
   withdraw = async (entry: string): Promise<Answer> => {
     this.withdrawn.push(entry);
     return { ...this.#written(`withdrawal-of-${entry}`, null), say: data.say('fake-withdrawn') };
+  };
+
+  correct = async (request: CorrectRequest): Promise<Answer> => {
+    this.corrected.push(structuredClone(request));
+    return this.#written(`correction-of-${request.entry}`, null);
+  };
+
+  history = async () => data.timeline;
+
+  draft = async (name: string) => this.drafts.get(name) ?? null;
+
+  keepDraft = async (name: string, text: string | null) => {
+    if (text === null) this.drafts.delete(name);
+    else this.drafts.set(name, text);
   };
 
   onDueChanged = async () => () => {};

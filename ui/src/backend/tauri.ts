@@ -1,7 +1,7 @@
 import { invoke } from '@tauri-apps/api/core';
 import { listen } from '@tauri-apps/api/event';
 import type { Backend } from './backend';
-import type { ActRequest, DeviceForm } from './generated/types';
+import type { ActRequest, CorrectRequest, DeviceForm } from './generated/types';
 
 /** The app itself, through the shell. */
 export class TauriBackend implements Backend {
@@ -18,5 +18,9 @@ export class TauriBackend implements Backend {
   act: Backend['act'] = (request: ActRequest) => invoke('act', { request });
   undo: Backend['undo'] = (act, confirmed) => invoke('undo', { act, confirmed });
   withdraw: Backend['withdraw'] = (entry, confirmed) => invoke('withdraw', { entry, confirmed });
+  correct: Backend['correct'] = (request: CorrectRequest) => invoke('correct', { request });
+  history: Backend['history'] = (about) => invoke('history', { about });
+  draft: Backend['draft'] = (name) => invoke('draft', { name });
+  keepDraft: Backend['keepDraft'] = (name, text) => invoke('keep_draft', { name, text });
   onDueChanged: Backend['onDueChanged'] = (changed) => listen('due-changed', changed);
 }

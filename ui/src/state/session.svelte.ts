@@ -5,6 +5,7 @@ import type {
   AppError,
   Coded,
   DeviceForm,
+  Fix,
   PlantsLine,
   Say,
   SettingsView,
@@ -140,6 +141,12 @@ export class Session {
 
   async withdraw(entry: string): Promise<Written | null> {
     return this.#say((confirmed) => this.backend.withdraw(entry, confirmed));
+  }
+
+  /** Corrects a line; with neither fix nor time brings a withdrawn one back. */
+  async correct(entry: string, fix: Fix | null, happened: string | null): Promise<Written | null> {
+    const request = { entry, fix: $state.snapshot(fix) as Fix | null, happened, hand: '' };
+    return this.#say((confirmed) => this.backend.correct({ ...request, confirmed }));
   }
 
   async undo() {

@@ -47,11 +47,7 @@ impl Maker<'_> {
             packet: known(said.packet)?,
             tray,
             cells,
-            seeds: match said.seeds {
-                SeedsAnswer::Exact(number) => Seeds::Exact(number),
-                SeedsAnswer::About(number) => Seeds::About(number),
-                SeedsAnswer::Pinch => Seeds::Pinch,
-            },
+            seeds: seeds(said.seeds),
             depth_mm: said.depth_mm,
             wanted: said.wanted,
             again_of: maybe(said.again_of)?,
@@ -138,16 +134,28 @@ fn treatment(form: TreatmentForm) -> Treatment {
     }
 }
 
-pub(super) fn count(of: &PlantsRef, up: UpAnswer) -> Result<Made, AppError> {
+pub(super) fn count(of: &PlantsRef, said: UpAnswer) -> Result<Made, AppError> {
     Ok(Made::one(Content::Counted(Counted {
         of: plants(of)?,
-        up: match up {
-            UpAnswer::Number(number) => Up::Number(number),
-            UpAnswer::Few => Up::Few,
-            UpAnswer::Half => Up::Half,
-            UpAnswer::NearlyAll => Up::NearlyAll,
-        },
+        up: up(said),
     })))
+}
+
+pub(crate) fn up(said: UpAnswer) -> Up {
+    match said {
+        UpAnswer::Number(number) => Up::Number(number),
+        UpAnswer::Few => Up::Few,
+        UpAnswer::Half => Up::Half,
+        UpAnswer::NearlyAll => Up::NearlyAll,
+    }
+}
+
+pub(crate) fn seeds(said: SeedsAnswer) -> Seeds {
+    match said {
+        SeedsAnswer::Exact(number) => Seeds::Exact(number),
+        SeedsAnswer::About(number) => Seeds::About(number),
+        SeedsAnswer::Pinch => Seeds::Pinch,
+    }
 }
 
 pub(super) fn leave(
@@ -156,19 +164,22 @@ pub(super) fn leave(
     how: &str,
     cause: Option<&str>,
 ) -> Result<Made, AppError> {
-    let how = match how {
+    Ok(Made::one(Content::Left(Left {
+        of: plants(of)?,
+        number,
+        how: way_of_leaving(how, cause)?,
+    })))
+}
+
+pub(crate) fn way_of_leaving(how: &str, cause: Option<&str>) -> Result<Leaving, AppError> {
+    Ok(match how {
         "thinned" => Leaving::Thinned,
         "lost" => Leaving::Lost(maybe(cause)?.unwrap_or(LossCause::Unknown)),
         "planted_out" => Leaving::PlantedOut,
         "sold" => Leaving::Sold,
         "given_away" => Leaving::GivenAway,
         _ => return Err(AppError::bad_request(how)),
-    };
-    Ok(Made::one(Content::Left(Left {
-        of: plants(of)?,
-        number,
-        how,
-    })))
+    })
 }
 
 pub(super) fn ready(of: &PlantsRef) -> Result<Made, AppError> {

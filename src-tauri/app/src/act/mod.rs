@@ -7,7 +7,8 @@ mod jobs;
 mod parse;
 mod room;
 
-pub(crate) use parse::time;
+pub(crate) use grow::{seeds, up, way_of_leaving};
+pub(crate) use parse::{known, maybe, time};
 pub(crate) use room::code_after;
 
 use crate::acts::Act;

@@ -7,6 +7,7 @@ mod judgement;
 mod round;
 mod seed;
 mod settings;
+mod timeline;
 mod tray;
 
 pub use bench::*;
@@ -15,4 +16,5 @@ pub use judgement::*;
 pub use round::*;
 pub use seed::*;
 pub use settings::*;
+pub use timeline::*;
 pub use tray::*;

@@ -1,6 +1,8 @@
 //! Trays, and one tray's page.
 
-use super::{DueView, JobView, PlaceHead, PlantsLine, PlantsRef, ReasonView, VerdictView};
+use super::{
+    DueView, JobView, PlaceHead, PlantsLine, PlantsRef, ReasonView, TimelineLine, VerdictView,
+};
 use crate::say::Say;
 use chrono::{NaiveDate, NaiveDateTime};
 use serde::Serialize;
@@ -176,26 +178,4 @@ pub struct CountPoint {
     pub at: NaiveDateTime,
     /// How many had come up by then.
     pub up: u32,
-}
-
-/// A line of the journal.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
-pub struct TimelineLine {
-    /// The entry.
-    pub entry: String,
-    /// The act it belongs to, for undoing.
-    pub act: String,
-    /// When it happened, local.
-    pub at: NaiveDateTime,
-    /// In words.
-    pub say: Say,
-    /// Whose hand; may be empty.
-    pub hand: String,
-    /// Withdrawn: shown struck out.
-    pub withdrawn: bool,
-    /// Corrected since.
-    pub corrected: bool,
-    /// Of an unknown kind: kept, not understood by this version.
-    pub unknown: bool,
 }

@@ -2,6 +2,7 @@
 #![cfg(test)]
 
 mod acts;
+mod correcting;
 mod demo;
 mod judgement;
 mod said;

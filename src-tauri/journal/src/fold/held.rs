@@ -67,11 +67,14 @@ impl Held {
     pub fn into_line(self) -> Line {
         let holds = self.content().cloned();
         let withdrawn = self.withdrawn();
+        let happened = self.happened().clone();
+        let differs = holds != self.entry.content || happened != self.entry.happened;
         Line {
             act: self.entry.act,
-            happened: self.happened().clone(),
+            amended: self.amendment.map(|amendment| amendment.happened),
             withdrawn,
-            corrected: !withdrawn && holds != self.entry.content,
+            corrected: !withdrawn && differs,
+            happened,
             unknown: self.entry.content.is_none(),
             holds,
             entry: self.entry,

@@ -506,6 +506,32 @@ code: string,
 say: Say, };
 
 /**
+ * A correction, or with neither fix nor time the bringing back of a withdrawn
+ * entry.
+ */
+export type CorrectRequest = { 
+/**
+ * The entry.
+ */
+entry: string, 
+/**
+ * What it should say; none: what it says.
+ */
+fix: Fix | null, 
+/**
+ * When it happened, local time of the garden; none: as it is.
+ */
+happened: string | null, 
+/**
+ * Whose hand corrects it; empty: the device's own.
+ */
+hand: string, 
+/**
+ * The questions it raises were answered with yes.
+ */
+confirmed: boolean, };
+
+/**
  * A count.
  */
 export type CountPoint = { 
@@ -589,6 +615,71 @@ d50: string | null,
  * Nine tenths.
  */
 d90: string | null, };
+
+/**
+ * What an entry says that can be said better.
+ */
+export type Fix = { "of": "felt", 
+/**
+ * `dry`, `moist` or `wet`.
+ */
+feel: string | null, 
+/**
+ * `below`, `rose` or `mist`.
+ */
+water: string | null, } | { "of": "read", 
+/**
+ * `air` or `compost`.
+ */
+medium: string, 
+/**
+ * °C.
+ */
+range: RangeView, } | { "of": "read_now", 
+/**
+ * `air` or `compost`.
+ */
+medium: string, 
+/**
+ * °C.
+ */
+temperature_c: number, } | { "of": "counted", 
+/**
+ * How many.
+ */
+up: UpAnswer, } | { "of": "sown", 
+/**
+ * How many seeds.
+ */
+seeds: SeedsAnswer, 
+/**
+ * Depth, mm.
+ */
+depth_mm: number | null, 
+/**
+ * Plants wanted.
+ */
+wanted: number | null, } | { "of": "noted", 
+/**
+ * Words.
+ */
+text: string, } | { "of": "left", 
+/**
+ * How many.
+ */
+number: number, 
+/**
+ * As in the act `leave`.
+ */
+how: string, 
+/**
+ * For `lost`.
+ */
+cause: string | null, } | { "of": "moved", 
+/**
+ * Place.
+ */
+place: string, };
 
 /**
  * A forecast with its band and the counts so far.
@@ -1339,7 +1430,19 @@ corrected: boolean,
 /**
  * Of an unknown kind: kept, not understood by this version.
  */
-unknown: boolean, };
+unknown: boolean, 
+/**
+ * As it was first written, where it was corrected.
+ */
+was: Was | null, 
+/**
+ * When it was corrected or withdrawn, local.
+ */
+amended: string | null, 
+/**
+ * What can be corrected about it, as it holds; none: nothing but when.
+ */
+fix: Fix | null, };
 
 /**
  * A tray in the round.
@@ -1603,3 +1706,16 @@ until: string | null,
  * What can be done, the advised first.
  */
 choices: Array<Choice>, };
+
+/**
+ * A line as it was first written.
+ */
+export type Was = { 
+/**
+ * When it was said to have happened, local.
+ */
+at: string, 
+/**
+ * In words.
+ */
+say: Say, };

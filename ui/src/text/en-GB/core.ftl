@@ -687,6 +687,7 @@ error-bad-request = “{ $text }” is not known here. Go back and choose again.
 error-bad-time = “{ $text }” is not a time. Give hours and minutes, as 08:00.
 error-bad-day = “{ $text }” is not a day of the year. Give month and day, as 05-14.
 error-bad-zone = “{ $text }” is not a time zone. Choose one from the list.
+error-draft-too-long = This is too long to keep while you type. Write it down in two notes.
 error-bad-habit = “{ $text }” cannot be set here. Choose one of those shown.
 error-initials-too-long = “{ $text }” is too long for initials. Use at most 12 letters.
 error-not-open = No journal is open. Close the app and open it again.

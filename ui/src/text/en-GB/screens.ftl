@@ -288,7 +288,6 @@ chart-counted = Counted
 
 timeline-hand = {" "}by { $hand }
 timeline-withdrawn = Withdrawn:
-timeline-corrected = (corrected)
 timeline-unknown = (from a newer version; kept as it is)
 timeline-withdraw = Withdraw
 timeline-withdraw-this = Withdraw: { $what }
