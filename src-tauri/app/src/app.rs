@@ -35,7 +35,7 @@ impl App {
     pub fn open(home: &Path, stamp: &Stamp) -> Result<Self, AppError> {
         Ok(Self {
             journal: Journal::open(home, stamp)?,
-            device: Device::open(home, stamp)?,
+            device: Device::open_or_stand_in(home, stamp)?,
         })
     }
 

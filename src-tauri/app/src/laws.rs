@@ -14,8 +14,8 @@ use chrono::{DateTime, TimeDelta, TimeZone, Utc};
 use plumule_journal::content::{
     Away, BatchStarted, Content, Counted, CoverChanged, Felt, GardenDescribed, HeatOff,
     JobDismissed, JobPutOff, Leaving, Left, MonthDay, OfPlants, OfSowing, OfTray, PacketDescribed,
-    Part, PlaceDescribed, RangeC, ReadingTaken, Seeds, Shown, Sown, TrayDescribed, TrayMoved, Treatment, Up,
-    WentOn,
+    Part, PlaceDescribed, RangeC, ReadingTaken, Seeds, Shown, Sown, TrayDescribed, TrayMoved,
+    Treatment, Up, WentOn,
 };
 use plumule_journal::id::{BatchId, EntryId, PacketId, PlaceId, SowingId, TrayId};
 use plumule_journal::stamp::Stamp;

@@ -129,9 +129,9 @@ fn treated(sowing: &SowingState) -> Vec<Say> {
         .soaked_hours
         .map(|hours| Say::new("treated-soaked").with("hours", Arg::Number(hours)));
     let chipped = treatment.chipped.then(|| Say::new("treated-chipped"));
-    let cold = treatment.cold_weeks.map(|weeks| {
-        Say::new("treated-cold-weeks").with("weeks", Arg::Number(f64::from(weeks)))
-    });
+    let cold = treatment
+        .cold_weeks
+        .map(|weeks| Say::new("treated-cold-weeks").with("weeks", Arg::Number(f64::from(weeks))));
     [soaked, chipped, cold].into_iter().flatten().collect()
 }
 

@@ -193,6 +193,14 @@ impl From<Fault> for Error {
 }
 
 impl Error {
+    /// The versions found and known, if it is about those.
+    pub(crate) fn versions(&self) -> Option<(i64, i64)> {
+        match self {
+            Error::Newer { found, known } => Some((*found, *known)),
+            _ => None,
+        }
+    }
+
     /// Its stable code: of a refusal the refusal's own, else one of
     /// [`crate::codes::ERRORS`].
     #[must_use]

@@ -121,10 +121,12 @@ fn first_of_this_stretch(
 
 /// The least weeks of cold that a crop wants.
 fn wanted(crop: &Crop) -> Option<u32> {
-    crop.before_sowing.iter().find_map(|treatment| match treatment {
-        Treatment::ColdWeeks((least, _)) => Some(least.ceil() as u32),
-        Treatment::SoakHours(_) | Treatment::Chip => None,
-    })
+    crop.before_sowing
+        .iter()
+        .find_map(|treatment| match treatment {
+            Treatment::ColdWeeks((least, _)) => Some(least.ceil() as u32),
+            Treatment::SoakHours(_) | Treatment::Chip => None,
+        })
 }
 
 /// The first day of the spring that seed sown in autumn waits for; none for

@@ -129,7 +129,13 @@ mod winter {
     const LOOK: JobKind = JobKind::LookForSeedlings;
 
     fn sown_on(sown: &str) -> Scene {
-        scene("aquilegia", Container::Pots, PlaceKind::Outdoors, 12.0, sown)
+        scene(
+            "aquilegia",
+            Container::Pots,
+            PlaceKind::Outdoors,
+            12.0,
+            sown,
+        )
     }
 
     #[test]
@@ -145,7 +151,11 @@ mod winter {
         };
         assert!(due("2025-11-20 12:00") > day("2026-03-01"));
         assert!(scene.falls_due(LOOK, "2026-04-08 12:00"));
-        scene.shows(JobKind::FeelTheCompost, "2026-03-01 12:00", "why-feel-first");
+        scene.shows(
+            JobKind::FeelTheCompost,
+            "2026-03-01 12:00",
+            "why-feel-first",
+        );
     }
 
     #[test]
@@ -173,7 +183,13 @@ mod winter {
     #[test]
     fn what_is_tender_or_of_one_season_does_not_wait() {
         let outdoors = PlaceKind::Outdoors;
-        let scene = scene("cornflower", Container::Pots, outdoors, 12.0, "2025-10-01 08:00");
+        let scene = scene(
+            "cornflower",
+            Container::Pots,
+            outdoors,
+            12.0,
+            "2025-10-01 08:00",
+        );
         assert!(scene.progress("2025-11-20 08:00") > 0.5);
     }
 
@@ -200,7 +216,9 @@ mod sprouting {
     fn roots_are_looked_for_before_seedlings_would_be() {
         let look = |container| {
             let scene = on(container);
-            let job = scene.world.job(JobKind::LookForSeedlings, "2026-03-02 09:00");
+            let job = scene
+                .world
+                .job(JobKind::LookForSeedlings, "2026-03-02 09:00");
             let job = job.unwrap();
             (job.due.date(), job.why.key)
         };

@@ -151,7 +151,7 @@ pub fn due(journal: &Journal, now: DateTime<Utc>) -> Result<bool, Error> {
         // A clock that was set back must not put backups off for years.
         age >= Duration::zero() && age < Duration::minutes(APART_MIN)
     });
-    Ok(!fresh && journal.count()? > 0 && !is_current(journal)?)
+    Ok(!fresh && !journal.read_only() && journal.count()? > 0 && !is_current(journal)?)
 }
 
 /// Makes a backup, verified and on disk when it returns, and removes those
@@ -162,6 +162,7 @@ pub fn due(journal: &Journal, now: DateTime<Utc>) -> Result<bool, Error> {
 /// [`Error::Damaged`] if the copy is not whole, [`Error::Cancelled`], or if a
 /// file or the database fails; the backups are as they were then.
 pub fn make(journal: &Journal, stamp: &Stamp, watch: &mut Watch) -> Result<Backup, Error> {
+    journal.for_writing()?;
     let folder = folder(journal.home());
     let part = folder.join("backup.part");
     files::remove_part(&part)?;

@@ -7,6 +7,7 @@ mod checking;
 mod folding;
 mod laws;
 mod merging;
+mod newer;
 mod plans;
 mod questions;
 mod recovery;

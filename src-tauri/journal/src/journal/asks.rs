@@ -1,0 +1,183 @@
+//! What can be asked of a journal.
+
+use super::Journal;
+use crate::entry::Line;
+use crate::error::Error;
+use crate::fold::State;
+use crate::id::{BatchId, EntryId, PacketId, PlaceId, SowingId, TrayId};
+use crate::label;
+use crate::state::{
+    BatchState, GardenState, PacketState, PlaceState, Reading, SowingState, TrayState,
+};
+use crate::store::read;
+use crate::subject::Subject;
+use chrono::{DateTime, NaiveDate, Utc};
+use std::collections::BTreeMap;
+
+macro_rules! one {
+    ($(#[$doc:meta])* $name:ident, $id:ident, $variant:ident, $state:ident) => {
+        $(#[$doc])*
+        ///
+        /// # Errors
+        /// If the database fails.
+        pub fn $name(&self, id: $id) -> Result<Option<$state>, Error> {
+            Ok(match read::state(&self.db, Subject::$variant(id))? {
+                Some(State::$variant(state)) => Some(state),
+                _ => None,
+            })
+        }
+    };
+}
+
+impl Journal {
+    /// The next free code for a label: this device's letter and a number.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn next_code(&self) -> Result<String, Error> {
+        label::next(&self.db, self.id)
+    }
+
+    /// The garden, with jobs put off and dismissed for what lives.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn garden(&self) -> Result<GardenState, Error> {
+        read::garden(&self.db)
+    }
+
+    /// All places, in walking order (position, then id), retired ones last.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn places(&self) -> Result<Vec<PlaceState>, Error> {
+        let mut places: Vec<PlaceState> = read::living(&self.db, "place", i64::MIN)?;
+        places.extend(read::past::<PlaceState>(&self.db, "place", usize::MAX)?);
+        places.sort_by_key(|place| {
+            let described = &place.described;
+            (described.retired, described.position, described.place)
+        });
+        Ok(places)
+    }
+
+    /// All packets, latest used first, retired ones last.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn packets(&self) -> Result<Vec<PacketState>, Error> {
+        let mut packets: Vec<PacketState> = read::living(&self.db, "packet", i64::MIN)?;
+        packets.reverse();
+        packets.extend(read::past::<PacketState>(&self.db, "packet", usize::MAX)?);
+        Ok(packets)
+    }
+
+    one!(
+        /// A place.
+        place, PlaceId, Place, PlaceState
+    );
+    one!(
+        /// A packet.
+        packet, PacketId, Packet, PacketState
+    );
+    one!(
+        /// A tray.
+        tray, TrayId, Tray, TrayState
+    );
+    one!(
+        /// A sowing.
+        sowing, SowingId, Sowing, SowingState
+    );
+    one!(
+        /// A batch.
+        batch, BatchId, Batch, BatchState
+    );
+
+    /// Trays in use, all or those touched since an instant: felt, moved, fed
+    /// and so on, or sown into. What happens to plants in it does not count.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn living_trays(
+        &self,
+        touched_since: Option<DateTime<Utc>>,
+    ) -> Result<Vec<TrayState>, Error> {
+        let since = touched_since.map_or(i64::MIN, |since| since.timestamp_millis());
+        read::living(&self.db, "tray", since)
+    }
+
+    /// Trays no longer in use, latest first.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn past_trays(&self, limit: usize) -> Result<Vec<TrayState>, Error> {
+        read::past(&self.db, "tray", limit)
+    }
+
+    /// Sowings that have not ended.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn living_sowings(&self) -> Result<Vec<SowingState>, Error> {
+        read::living(&self.db, "sowing", i64::MIN)
+    }
+
+    /// Batches that have not ended.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn living_batches(&self) -> Result<Vec<BatchState>, Error> {
+        read::living(&self.db, "batch", i64::MIN)
+    }
+
+    /// Readings of local days since one, of all places, by time.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn readings(&self, since: NaiveDate) -> Result<Vec<Reading>, Error> {
+        read::readings(&self.db, since)
+    }
+
+    /// What was written about some subjects, latest first; withdrawn entries
+    /// too. An entry about several of them comes once.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn timeline(&self, subjects: &[Subject], limit: usize) -> Result<Vec<Line>, Error> {
+        let mut found = BTreeMap::new();
+        for subject in subjects {
+            found.extend(read::timeline(&self.db, *subject, limit)?);
+        }
+        let mut held: Vec<_> = found.into_values().collect();
+        held.sort_by(|a, b| b.when().cmp(&a.when()));
+        held.truncate(limit);
+        Ok(held.into_iter().map(|held| held.into_line()).collect())
+    }
+
+    /// An entry with its amendments.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn entry(&self, id: EntryId) -> Result<Option<Line>, Error> {
+        let found = read::roots(&self.db, id)?.into_iter().next();
+        Ok(found.map(|(_, held)| held.into_line()))
+    }
+
+    /// All lines as they were written, in the order of arrival.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn lines(&self) -> Result<Vec<String>, Error> {
+        read::lines(&self.db)
+    }
+
+    /// How many entries there are.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn count(&self) -> Result<u64, Error> {
+        let count: i64 = self
+            .db
+            .query_row("SELECT COUNT(*) FROM entries", [], |row| row.get(0))?;
+        Ok(u64::try_from(count).unwrap_or(0))
+    }
+}
