@@ -23,6 +23,7 @@ mod label;
 mod merge;
 mod recover;
 mod salvage;
+pub mod shared;
 pub mod stamp;
 mod standing;
 pub mod state;

@@ -228,6 +228,29 @@ impl World {
         self.home
     }
 
+    /// Closed, changed and opened again.
+    pub fn reopened(self, change: impl FnOnce(&std::path::Path)) -> Self {
+        let Self {
+            home,
+            journal,
+            entropy,
+            stamps,
+            ..
+        } = self;
+        drop(journal);
+        change(home.path());
+        let mut now = stamp(0);
+        now.entropy = [entropy; 16];
+        let journal = Journal::open(home.path(), &now).unwrap();
+        Self {
+            home,
+            journal,
+            count_before: 0,
+            stamps,
+            entropy,
+        }
+    }
+
     /// A fresh stamp of a day.
     pub fn stamp(&mut self, n: u8) -> Stamp {
         self.stamps = self.stamps.wrapping_add(1);

@@ -17,6 +17,8 @@ mod take;
 mod write;
 
 pub use limits::*;
+pub(crate) use read::is_sha256;
+
 pub use preview::{Conflict, Matter, Preview};
 pub use take::TakenIn;
 pub use write::Written;

@@ -183,7 +183,7 @@ fn members(zip: &ZipArchive<Bounded>, manifest: &Manifest) -> Result<BTreeMap<St
 }
 
 /// 64 hexadecimal digits, small ones.
-pub(super) fn is_sha256(name: &str) -> bool {
+pub(crate) fn is_sha256(name: &str) -> bool {
     name.len() == 64
         && name
             .bytes()

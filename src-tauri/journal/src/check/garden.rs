@@ -11,6 +11,10 @@ use chrono::{Datelike, NaiveDate};
 const MAX_LATITUDE: f64 = 66.0;
 /// Seed older than this is in a museum. Judgement.
 const FIRST_YEAR: i32 = 1900;
+/// No clock is right that says an earlier year than this was written in.
+const BUILT_YEAR: i32 = 2026;
+/// The last year that a packet may say if the clock does not tell. Judgement.
+const LAST_YEAR: i32 = 2_200;
 /// Sow-by dates lie no further ahead than this, years. Judgement.
 const AHEAD_YEARS: i32 = 50;
 /// More seeds than any packet holds. Judgement.
@@ -55,7 +59,11 @@ pub(super) fn packet(check: &Check, what: &PacketDescribed) -> Result<(), Error>
     optional_name(&what.variety, MAX_NAME)?;
     optional_name(&what.source, MAX_NAME)?;
     text(&what.note)?;
-    let this_year = check.stamp.now.year();
+    let this_year = match check.stamp.now.year() {
+        // That clock is wrong, and nobody is kept from writing for it.
+        year if year < BUILT_YEAR => LAST_YEAR,
+        year => year,
+    };
     years(what.packed_year, this_year + 1)?;
     years(what.harvested_year, this_year + 1)?;
     years(what.sow_by.map(|day| day.year()), this_year + AHEAD_YEARS)?;

@@ -1,6 +1,7 @@
 //! What can be asked of a journal.
 
 use super::Journal;
+use crate::device::Device;
 use crate::entry::Line;
 use crate::error::Error;
 use crate::fold::State;
@@ -168,6 +169,33 @@ impl Journal {
     /// If the database fails.
     pub fn lines(&self) -> Result<Vec<String>, Error> {
         read::lines(&self.db)
+    }
+
+    /// Every line after a number on this copy, with its number.
+    pub(crate) fn lines_after(
+        &self,
+        nr: i64,
+        each: &mut dyn FnMut(i64, &str) -> Result<(), Error>,
+    ) -> Result<(), Error> {
+        let sql = "SELECT nr, line FROM entries WHERE nr > ?1 ORDER BY nr";
+        let mut query = self.db.prepare_cached(sql)?;
+        let mut rows = query.query([nr])?;
+        while let Some(row) = rows.next()? {
+            let line = row.get_ref(1)?.as_str().map_err(rusqlite::Error::from)?;
+            each(row.get(0)?, line)?;
+        }
+        Ok(())
+    }
+
+    /// The highest number on this copy.
+    pub(crate) fn last_number(&self) -> Result<i64, Error> {
+        let sql = "SELECT COALESCE(MAX(nr), 0) FROM entries";
+        Ok(self.db.query_row(sql, [], |row| row.get(0))?)
+    }
+
+    /// The database of this device.
+    pub(crate) fn habits(&self) -> &Device {
+        &self.device
     }
 
     /// How many entries there are.

@@ -126,6 +126,14 @@ pub(crate) fn alive(db: &Connection, subject: Subject) -> Result<Option<bool>, E
         .optional()?)
 }
 
+/// When the last thing that made a subject's state happened (ms).
+pub(crate) fn last_ms(db: &Connection, subject: Subject) -> Result<Option<i64>, Error> {
+    Ok(db
+        .prepare_cached("SELECT last_ms FROM states WHERE subject = ?1")?
+        .query_row([subject.to_string()], |row| row.get(0))
+        .optional()?)
+}
+
 /// The living of a kind touched since a moment (ms).
 pub(crate) fn living<T: DeserializeOwned>(
     db: &Connection,

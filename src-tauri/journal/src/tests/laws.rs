@@ -12,9 +12,9 @@ use crate::{Answer, Wish};
 use proptest::prelude::*;
 
 /// An act in the making: what, on which things, how many, on which day.
-type Step = (u8, u8, u8, u8);
+pub(super) type Step = (u8, u8, u8, u8);
 
-fn steps(most: usize) -> impl Strategy<Value = Vec<Step>> {
+pub(super) fn steps(most: usize) -> impl Strategy<Value = Vec<Step>> {
     prop::collection::vec((0_u8..24, 0_u8..6, 0_u8..12, 0_u8..30), 1..most)
 }
 
@@ -123,7 +123,7 @@ fn take(world: &mut World, step: Step, acts: &[EntryId]) -> Option<EntryId> {
     }
 }
 
-fn run(world: &mut World, steps: &[Step]) -> Vec<EntryId> {
+pub(super) fn run(world: &mut World, steps: &[Step]) -> Vec<EntryId> {
     let mut acts = Vec::new();
     for step in steps {
         acts.extend(take(world, *step, &acts));
@@ -144,7 +144,7 @@ fn assert_balance(world: &World) {
     }
 }
 
-fn take_in(world: &mut World, lines: &[String]) {
+pub(super) fn take_in(world: &mut World, lines: &[String]) {
     let stamp = world.stamp(31);
     world
         .journal
