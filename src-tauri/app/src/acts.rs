@@ -137,6 +137,32 @@ pub enum Act {
         /// Soft ones.
         soft: u32,
     },
+    /// Seeds were lost before they came up.
+    SeedsLost {
+        /// Sowing.
+        sowing: String,
+        /// How many.
+        number: u32,
+        /// As for `lost`.
+        cause: String,
+    },
+    /// Why a sowing did badly, as the grower sees it; nothing said takes it
+    /// back.
+    Explain {
+        /// Sowing.
+        sowing: String,
+        /// Causes, as `too_cold` or `eaten`; `other` where the words say it.
+        causes: Vec<String>,
+        /// In the grower's words; may be empty.
+        text: String,
+    },
+    /// How plants look.
+    Notice {
+        /// Which.
+        plants: PlantsRef,
+        /// `leggy`, `sturdy`, `pale_leaves` or `true_leaves`.
+        sight: String,
+    },
     /// Nothing came up.
     NothingCameUp {
         /// Sowing.

@@ -5,8 +5,8 @@ use crate::names::Names;
 use crate::say::{Arg, Say};
 use crate::words::{key, word};
 use plumule_journal::content::{
-    Content, Counted, Felt, HeatOff, JobKey, Leaving, Left, ReadingTaken, Seeds, Shown, Sown, Up,
-    WentOn,
+    Content, Counted, Explained, Felt, HeatOff, JobKey, Leaving, Left, ReadingTaken, Seeds, Shown,
+    Sown, Up, WentOn,
 };
 use plumule_journal::id::PlaceId;
 use plumule_journal::subject::Plants;
@@ -91,6 +91,11 @@ pub(crate) fn line(names: &Names<'_>, content: &Content) -> Result<Say, AppError
         Content::DugUp(dug) => of_plants(names, "line-dug-up", Plants::Sowing(dug.sowing))?
             .with("firm", number(dug.firm))
             .with("soft", number(dug.soft)),
+        Content::SeedsLost(it) => of_plants(names, "line-seeds-lost", Plants::Sowing(it.sowing))?
+            .with("number", number(it.number))
+            .with("cause", word("cause", it.cause.as_str())),
+        Content::Explained(it) => explained_say(names, it)?,
+        Content::Noticed(it) => of_plants(names, key("line-noticed", it.sight.as_str()), it.of)?,
         Content::NothingCameUp(it) => {
             of_plants(names, "line-nothing-came-up", Plants::Sowing(it.sowing))?
         }
@@ -214,6 +219,21 @@ fn went_on_say(names: &Names<'_>, went: &WentOn) -> Result<Say, AppError> {
             .with("number", number(all))
             .with("into", Arg::List(into)),
     )
+}
+
+fn explained_say(names: &Names<'_>, it: &Explained) -> Result<Say, AppError> {
+    let text = it.text.trim();
+    let line = match (it.causes.is_empty(), text.is_empty()) {
+        (true, true) => "line-explained-taken-back",
+        (true, false) => "line-explained-words",
+        (false, true) => "line-explained",
+        (false, false) => "line-explained-both",
+    };
+    let causes = it.causes.iter();
+    let causes = causes.map(|cause| word("reason-cause", cause.as_str()));
+    Ok(of_plants(names, line, Plants::Sowing(it.sowing))?
+        .with("causes", Arg::List(causes.collect()))
+        .with("text", Arg::Text(text.to_owned())))
 }
 
 fn left_say(names: &Names<'_>, left: &Left) -> Result<Say, AppError> {

@@ -9,6 +9,9 @@ use plumule_agronomy::{Crop, LightNeed, Treatment, crops};
 use plumule_journal::content::PacketDescribed;
 use plumule_journal::state::PacketState;
 
+/// A pace that is off by less is as usual (judgement).
+const PACE_WORTH_A_WORD: f64 = 0.05;
+
 /// The share of the odds inside the span that is shown.
 const SPAN: f64 = 0.8;
 
@@ -71,6 +74,25 @@ pub(crate) fn own(learnt: &Learnt) -> Option<Say> {
             .with("sowings", Arg::Number(sowings as f64))
             .with("up", number(up))
             .with("of", number(of)),
+    )
+}
+
+/// How fast it came up so far against what is usual, where that tells.
+pub(crate) fn pace(learnt: &Learnt, crop: &Crop) -> Option<Say> {
+    let pace = learnt.pace(crop)?;
+    let off = pace.factor - 1.0;
+    let key = if off.abs() < PACE_WORTH_A_WORD {
+        "learnt-pace-usual"
+    } else if off > 0.0 {
+        "learnt-pace-slower"
+    } else {
+        "learnt-pace-quicker"
+    };
+    Some(
+        Say::new(key)
+            .with("share", Arg::Share(off.abs()))
+            .with("others", Arg::Number(f64::from(u8::from(pace.of_crop))))
+            .with("crop", crate::words::crop(&crop.key)),
     )
 }
 

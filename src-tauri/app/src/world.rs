@@ -259,6 +259,8 @@ impl World {
                 opened_by,
                 counts: Vec::new(),
                 dug: Vec::new(),
+                seeds_lost: Vec::new(),
+                explained: None,
                 plants: PlantsState::default(),
             },
         );

@@ -7,6 +7,9 @@
 mod care;
 
 pub use care::Treatment;
+mod seen;
+
+pub use seen::{Explained, Noticed, SeedsLost};
 
 use crate::id::{BatchId, EntryId, PacketId, PlaceId, SowingId, TrayId};
 use crate::subject::{Plants, Subject};
@@ -70,8 +73,14 @@ pub enum Content {
     Ready(OfPlants),
     /// Seeds were dug up and looked at.
     DugUp(DugUp),
+    /// Seeds were lost before they came up.
+    SeedsLost(SeedsLost),
     /// A sowing was given up: nothing came up.
     NothingCameUp(OfSowing),
+    /// The grower says why a sowing did badly.
+    Explained(Explained),
+    /// The grower saw how plants look.
+    Noticed(Noticed),
     /// A sowing or batch is done with.
     Finished(OfPlants),
     /// A note.

@@ -8,7 +8,7 @@ use crate::content::{
 use crate::id::{BatchId, EntryId, PacketId, PlaceId, SowingId, TrayId};
 use crate::stamp::Happened;
 use crate::subject::Plants;
-use crate::words::{Feel, Medium, Origin, Step, Watering};
+use crate::words::{Blame, Feel, LossCause, Medium, Origin, Sight, Step, Watering};
 use chrono::NaiveDateTime;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
@@ -219,8 +219,45 @@ pub struct SowingState {
     pub counts: Vec<CountAt>,
     /// Seeds dug up, by time.
     pub dug: Vec<Dug>,
+    /// Seeds lost before they came up, by time.
+    #[serde(default)]
+    pub seeds_lost: Vec<SeedsLostAt>,
+    /// Why it did badly, by the grower's own judgement.
+    #[serde(default)]
+    pub explained: Option<Box<ExplainedAt>>,
     /// What happened to its plants.
     pub plants: PlantsState,
+}
+
+/// Seeds that were lost before they came up.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct SeedsLostAt {
+    /// When.
+    pub at: Mark,
+    /// How many.
+    pub number: u32,
+    /// To what.
+    pub cause: LossCause,
+}
+
+/// The grower's own judgement on a sowing that did badly.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct ExplainedAt {
+    /// When it was said.
+    pub at: Mark,
+    /// What was to blame.
+    pub causes: BTreeSet<Blame>,
+    /// In the grower's words; may be empty.
+    pub text: String,
+}
+
+/// How plants looked.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct SightAt {
+    /// When.
+    pub at: Mark,
+    /// What was seen.
+    pub sight: Sight,
 }
 
 /// A count as a number.
@@ -256,6 +293,9 @@ pub struct PlantsState {
     pub went_on: Vec<WentOnAt>,
     /// What left, by time.
     pub left: Vec<LeftAt>,
+    /// How they looked, by time.
+    #[serde(default)]
+    pub sights: Vec<SightAt>,
     /// When they were called ready.
     pub ready: Option<Mark>,
     /// When it ended: nothing came up, done with, or none left.
@@ -339,6 +379,22 @@ impl SowingState {
     #[must_use]
     pub fn seeds(&self) -> u32 {
         self.sown.seeds.number()
+    }
+
+    /// Seeds lost before they came up.
+    #[must_use]
+    pub fn seeds_lost(&self) -> u32 {
+        let numbers = self.seeds_lost.iter().map(|lost| lost.number);
+        numbers.fold(0, u32::saturating_add)
+    }
+
+    /// Seeds that are neither up nor found soft nor lost.
+    #[must_use]
+    pub fn seeds_left(&self) -> u32 {
+        let soft = self.dug.iter().map(|dug| dug.soft);
+        let gone = soft.fold(self.seeds_lost(), u32::saturating_add);
+        self.seeds()
+            .saturating_sub(self.plants.numbers.up.saturating_add(gone))
     }
 
     /// Its packet.

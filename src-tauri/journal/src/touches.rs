@@ -26,11 +26,16 @@ pub(crate) fn touches(content: &Content) -> BTreeMap<Subject, bool> {
         C::TrayEmptied(what) | C::Fed(what) | C::HardenedOff(what) => {
             one(Subject::Tray(what.tray), true)
         }
-        C::Sown(what) => BTreeMap::from([
-            (Subject::Sowing(what.sowing), true),
-            (Subject::Packet(what.packet), true),
-            (Subject::Tray(what.tray), true),
-        ]),
+        C::Sown(what) => {
+            // What it repeats has it in its timeline.
+            let again = what.again_of.map(|of| (Subject::Sowing(of), false));
+            let own = [
+                (Subject::Sowing(what.sowing), true),
+                (Subject::Packet(what.packet), true),
+                (Subject::Tray(what.tray), true),
+            ];
+            again.into_iter().chain(own).collect()
+        }
         C::BatchStarted(what) => BTreeMap::from([
             (Subject::Batch(what.batch), true),
             (Subject::Tray(what.tray), true),
@@ -47,7 +52,10 @@ pub(crate) fn touches(content: &Content) -> BTreeMap<Subject, bool> {
         C::Left(what) => one(what.of.into(), true),
         C::Ready(what) | C::Finished(what) => one(what.of.into(), true),
         C::DugUp(what) => one(Subject::Sowing(what.sowing), true),
+        C::SeedsLost(what) => one(Subject::Sowing(what.sowing), true),
         C::NothingCameUp(what) => one(Subject::Sowing(what.sowing), true),
+        C::Explained(what) => one(Subject::Sowing(what.sowing), true),
+        C::Noticed(what) => one(what.of.into(), true),
         C::Noted(what) => one(what.about, false),
         C::PhotoTaken(what) => one(what.about.unwrap_or(Subject::Garden), false),
         C::PhotoNamed(what) => one(what.about, false),

@@ -90,7 +90,7 @@ const lines = {
 };
 
 const choice = (kind: Choice['kind'], told: Say, rest: Partial<Choice> = {}): Choice => ({
-  kind, say: told, place: null, seeds: null, wanted: null, until: null, ...rest,
+  kind, say: told, place: null, seeds: null, wanted: null, packet: null, until: null, gives: null, finds: [], ...rest,
 });
 const verdict: VerdictView = {
   kind: 'nothing_more',
@@ -100,12 +100,20 @@ const verdict: VerdictView = {
   p_reach: 0.01,
   until: null,
   choices: [
-    choice('dig_up', say('fake-choice-dig-up')),
-    choice('sow', say('fake-choice-sow', { seeds: n(9) }), { seeds: 9, wanted: 5 }),
+    choice('dig_up', say('fake-choice-dig-up'), {
+      gives: say('fake-gives-dig-up'),
+      finds: [
+        { firm: 2, soft: 0, say: say('fake-find-firm'), gives: say('fake-find-gives', { any: n(7) }) },
+        { firm: 1, soft: 1, say: say('fake-find-one'), gives: say('fake-find-gives', { any: n(6) }) },
+        { firm: 0, soft: 2, say: say('fake-find-soft'), gives: say('fake-find-gives', { any: n(1) }) },
+      ],
+    }),
+    choice('sow', say('fake-choice-sow', { seeds: n(9) }), { seeds: 9, wanted: 5, gives: say('fake-gives-sow', { last: on(40) }) }),
+    choice('sow_other', say('fake-choice-sow-better'), { seeds: 7, wanted: 5, packet: 'p-pepper', gives: say('fake-gives-sow', { last: on(40) }) }),
     choice('sow_other', say('fake-choice-sow-other'), { wanted: 5 }),
-    choice('move', say('fake-choice-move', { place: text('Kitchen sill') }), { place: 'sill' }),
-    choice('wait', say('fake-choice-wait', { until: on(3) }), { until: day(3) }),
-    choice('give_up', say('fake-choice-give-up')),
+    choice('move', say('fake-choice-move', { place: text('Kitchen sill') }), { place: 'sill', gives: say('fake-gives-move') }),
+    choice('wait', say('fake-choice-wait', { until: on(3) }), { until: day(3), gives: say('fake-gives-wait') }),
+    choice('give_up', say('fake-choice-give-up'), { gives: say('fake-gives-give-up') }),
   ],
 };
 const reasons: ReasonView[] = [
@@ -270,6 +278,9 @@ export function tray(id: string): TrayView | null {
       // The dead tray has its verdict with the job; the slow one on its page.
       verdict: ['eggplant', 'tomato'].includes(plants.crop.key) ? verdict : null,
       reasons: plants.crop.key === 'eggplant' ? reasons : [],
+      explained: plants.crop.key === 'eggplant' ? { causes: ['eaten', 'too_cold'], text: 'Mice, I think: two cells were scratched open.', at: at(-1) } : null,
+      learnt: plants.crop.key === 'tomato' ? [say('fake-outlook-own', { sowings: n(2), up: n(14), of: n(18) }), say('fake-learnt-pace')] : [],
+      seeds_left: plants.seeds === null ? null : plants.seeds - plants.numbers.up,
       caution: plants.crop.key === 'tomato' ? say('fake-caution-poisonous-leaves') : null,
     })),
     jobs: held.jobs,

@@ -6,6 +6,7 @@ mod grow;
 mod jobs;
 mod parse;
 mod room;
+mod seen;
 
 pub(crate) use grow::{seeds, up, way_of_leaving};
 pub(crate) use parse::{known, maybe, time};
@@ -106,6 +107,17 @@ impl<'a> Maker<'a> {
             } => self.go_on(plants, step, parts, *rest_finished),
             Act::Ready { plants } => grow::ready(plants),
             Act::DigUp { sowing, firm, soft } => grow::dig_up(sowing, *firm, *soft),
+            Act::SeedsLost {
+                sowing,
+                number,
+                cause,
+            } => seen::seeds_lost(sowing, *number, cause),
+            Act::Explain {
+                sowing,
+                causes,
+                text,
+            } => seen::explain(sowing, causes, text),
+            Act::Notice { plants, sight } => seen::notice(plants, sight),
             Act::NothingCameUp { sowing } => grow::nothing_came_up(sowing),
             Act::Finish { plants } => grow::finish(plants),
             Act::Empty { tray } => self.empty(tray),

@@ -98,7 +98,8 @@ pub(crate) fn growth_at(
     } = seen;
     let up = sowing.plants.numbers.up;
     let least = (f64::from(up) / crop.seedlings_per_seed.max(1.0)).ceil() as u32;
-    let seeds = sowing.seeds().max(least).clamp(1, MOST_SEEDS);
+    let sound = sowing.seeds().saturating_sub(sowing.seeds_lost());
+    let seeds = sound.max(least).clamp(1, MOST_SEEDS);
     let time_factor = learnt.time_factor(crop, &worth, course.read_share);
     Some(Growth {
         crop,
@@ -218,17 +219,7 @@ impl Growth {
     }
 
     fn final_at(&self, deviations: f64) -> f64 {
-        self.final_of(self.outlook, deviations)
-    }
-
-    /// By the mean and variance of the Beta-binomial.
-    fn final_of(&self, outlook: Outlook, deviations: f64) -> f64 {
-        let n = f64::from(self.seeds);
-        let Outlook { a, b } = outlook;
-        let mean = outlook.mean();
-        let variance = n * mean * (1.0 - mean) * (a + b + n) / (a + b + 1.0);
-        let seeds = (n * mean + deviations * variance.sqrt()).clamp(0.0, n);
-        seeds * self.per_seed()
+        final_of(self.seeds, self.outlook, deviations) * self.per_seed()
     }
 
     /// What is usual: plants that nine in ten such sowings reach, at least 1. A
@@ -258,13 +249,13 @@ impl Growth {
 
     /// Whether so many are fewer than the odds of one in ten allow of seed that
     /// is as good as when it was packed.
-    pub(crate) fn poor(&self, up: u32) -> bool {
+    pub(crate) fn poor(&self, seeds: u32, up: u32) -> bool {
         let packed = self.aged.packed_germination;
         let weight = self.aged.outlook.a + self.aged.outlook.b;
         let Ok(sound) = Outlook::new(weight * packed, weight * (1.0 - packed)) else {
             return false;
         };
-        f64::from(up) < MOST * self.final_of(sound, -TENTH) / self.per_seed()
+        f64::from(up) < MOST * final_of(seeds, sound, -TENTH)
     }
 
     /// Whether nine in ten of those expected are up.
@@ -277,6 +268,15 @@ impl Growth {
     pub(crate) fn fewer_than_expected(&self) -> bool {
         self.up == 0 || f64::from(self.up) < MOST * self.least()
     }
+}
+
+/// Seeds that come up in the end, so many standard deviations from the mean of
+/// the Beta-binomial.
+fn final_of(seeds: u32, Outlook { a, b }: Outlook, deviations: f64) -> f64 {
+    let n = f64::from(seeds);
+    let mean = a / (a + b);
+    let variance = n * mean * (1.0 - mean) * (a + b + n) / (a + b + 1.0);
+    (n * mean + deviations * variance.sqrt()).clamp(0.0, n)
 }
 
 fn due(

@@ -1,5 +1,6 @@
 //! Judgement on sowings: wait or sow again, and why one did badly.
 
+mod choices;
 mod kept;
 mod reason_words;
 mod season;

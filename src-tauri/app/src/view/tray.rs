@@ -112,15 +112,34 @@ pub struct PlantsPage {
     pub verdict: Option<VerdictView>,
     /// Why it did badly, if it did: at most two causes.
     pub reasons: Vec<ReasonView>,
+    /// Why, by the grower's own judgement.
+    pub explained: Option<Explanation>,
+    /// What finished sowings taught of its packet: how many came up of how
+    /// many, and how fast.
+    pub learnt: Vec<Say>,
+    /// For a sowing, the seeds that are neither up nor known to be lost.
+    pub seeds_left: Option<u32>,
     /// A caution about the plant or its seed.
     pub caution: Option<Say>,
 }
 
-/// A batch or sowing this one came from or went on to.
+/// The grower's own judgement on a sowing that did badly.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct Explanation {
+    /// Causes, as `too_cold`.
+    pub causes: Vec<String>,
+    /// In the grower's words; may be empty.
+    pub text: String,
+    /// When it was said.
+    pub at: NaiveDateTime,
+}
+
+/// A batch or sowing this one came from or went on to, or that it repeats.
 #[derive(Clone, Debug, PartialEq, Serialize, TS)]
 #[ts(export, export_to = "types.ts")]
 pub struct Relative {
-    /// `from` or `to`.
+    /// `from` or `to`; `again_of` or `sown_again`.
     pub direction: String,
     /// Which plants.
     pub plants: PlantsRef,
@@ -130,7 +149,8 @@ pub struct Relative {
     pub code: String,
     /// How many.
     pub number: Option<u32>,
-    /// How: `cut_apart`, `sown_on`, `pricked_out` or `potted_on`.
+    /// How: `cut_apart`, `sown_on`, `pricked_out` or `potted_on`; empty where
+    /// it was sown again.
     pub step: String,
     /// When.
     pub at: NaiveDateTime,

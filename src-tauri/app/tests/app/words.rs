@@ -49,6 +49,14 @@ fn every_word_of_every_set() {
     all("medium", sets::Medium::ALL.iter().map(|it| it.as_str()));
     all("step", sets::Step::ALL.iter().map(|it| it.as_str()));
     all("cause", sets::LossCause::ALL.iter().map(|it| it.as_str()));
+    all(
+        "reason-cause",
+        sets::Blame::ALL.iter().map(|it| it.as_str()),
+    );
+    all(
+        "line-noticed",
+        sets::Sight::ALL.iter().map(|it| it.as_str()),
+    );
     all("origin", sets::Origin::ALL.iter().map(|it| it.as_str()));
     all("line-went-on", sets::Step::ALL.iter().map(|it| it.as_str()));
     all(
@@ -108,6 +116,10 @@ const FAMILIES: &[&str] = &[
     "verdict-",
     "choice-",
     "reason-",
+    "gives-",
+    "find-",
+    "learnt-",
+    "way-",
 ];
 
 #[test]

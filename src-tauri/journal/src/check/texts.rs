@@ -1,9 +1,10 @@
 //! Names, notes and photos.
 
 use super::{Check, known, number, refuse, refuse_with};
-use crate::content::{Content, Noted, PhotoNamed, PhotoTaken};
+use crate::content::{Content, Explained, Noted, PhotoNamed, PhotoTaken};
 use crate::error::Error;
 use crate::store::read;
+use crate::subject::Subject;
 
 /// Longest note, characters.
 pub(crate) const MAX_TEXT: u32 = 10_000;
@@ -43,6 +44,11 @@ pub(super) fn noted(check: &Check, what: &Noted) -> Result<(), Error> {
     if what.text.trim().is_empty() {
         return refuse("text_empty");
     }
+    text(&what.text)
+}
+
+pub(super) fn explained(check: &Check, what: &Explained) -> Result<(), Error> {
+    known(check, Subject::Sowing(what.sowing))?;
     text(&what.text)
 }
 

@@ -115,7 +115,10 @@ fn about(plants: Plants, content: &crate::content::Content) -> bool {
         C::Left(what) => what.of == plants,
         C::Ready(what) | C::Finished(what) => what.of == plants,
         C::DugUp(what) => Plants::Sowing(what.sowing) == plants,
+        C::SeedsLost(what) => Plants::Sowing(what.sowing) == plants,
         C::NothingCameUp(what) => Plants::Sowing(what.sowing) == plants,
+        C::Explained(what) => Plants::Sowing(what.sowing) == plants,
+        C::Noticed(what) => what.of == plants,
         _ => false,
     }
 }

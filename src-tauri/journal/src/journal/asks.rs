@@ -208,4 +208,30 @@ impl Journal {
             .query_row("SELECT COUNT(*) FROM entries", [], |row| row.get(0))?;
         Ok(u64::try_from(count).unwrap_or(0))
     }
+
+    /// Sowings that have not ended and of which something was said since an
+    /// instant.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn sowings_touched_since(&self, since: DateTime<Utc>) -> Result<Vec<SowingState>, Error> {
+        read::living(&self.db, "sowing", since.timestamp_millis())
+    }
+
+    /// Batches that have not ended and of which something was said since an
+    /// instant.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn batches_touched_since(&self, since: DateTime<Utc>) -> Result<Vec<BatchState>, Error> {
+        read::living(&self.db, "batch", since.timestamp_millis())
+    }
+
+    /// Packets of a crop, those in use first, the latest used first of each.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn packets_of_crop(&self, crop: &str, limit: usize) -> Result<Vec<PacketState>, Error> {
+        read::packets_of_crop(&self.db, crop, limit)
+    }
 }

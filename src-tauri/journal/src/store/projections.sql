@@ -53,6 +53,10 @@ CREATE TABLE states (
 CREATE INDEX states_living ON states (kind, last_ms) WHERE alive = 1;
 CREATE INDEX states_past ON states (kind, last_ms) WHERE alive = 0;
 
+-- What other packets of a crop taught, and which may be sown in place of one.
+CREATE INDEX states_crop ON states (json_extract(state, '$.described.crop'), alive, last_ms)
+WHERE kind = 'packet';
+
 -- Readings that hold, one row each.
 CREATE TABLE readings (
   entry INTEGER PRIMARY KEY REFERENCES entries (nr),

@@ -18,6 +18,10 @@ pub(crate) const LIVING: &str = "SELECT state FROM states WHERE kind = ?1 AND al
 /// The past of a kind, latest first.
 pub(crate) const PAST: &str = "SELECT state FROM states WHERE kind = ?1 AND alive = 0
      ORDER BY last_ms DESC, subject LIMIT ?2";
+/// Packets of a crop; the expression is that of an index.
+pub(crate) const PACKETS_OF_CROP: &str = "SELECT state FROM states
+     WHERE kind = 'packet' AND json_extract(state, '$.described.crop') = ?1
+     ORDER BY alive DESC, last_ms DESC, subject LIMIT ?2";
 /// Readings since a moment.
 pub(crate) const READINGS: &str =
     "SELECT reading FROM readings WHERE at_ms >= ?1 ORDER BY at_ms, entry";
@@ -153,6 +157,17 @@ pub(crate) fn past<T: DeserializeOwned>(
     let mut query = db.prepare_cached(PAST)?;
     let limit = i64::try_from(limit).unwrap_or(i64::MAX);
     collect(query.query(params![kind, limit])?, from_json)
+}
+
+/// Packets of a crop.
+pub(crate) fn packets_of_crop<T: DeserializeOwned>(
+    db: &Connection,
+    crop: &str,
+    limit: usize,
+) -> Result<Vec<T>, Error> {
+    let mut query = db.prepare_cached(PACKETS_OF_CROP)?;
+    let limit = i64::try_from(limit).unwrap_or(i64::MAX);
+    collect(query.query(params![crop, limit])?, from_json)
 }
 
 /// Readings of local days since one, by time.

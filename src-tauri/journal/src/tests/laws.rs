@@ -15,7 +15,7 @@ use proptest::prelude::*;
 pub(super) type Step = (u8, u8, u8, u8);
 
 pub(super) fn steps(most: usize) -> impl Strategy<Value = Vec<Step>> {
-    prop::collection::vec((0_u8..24, 0_u8..6, 0_u8..12, 0_u8..30), 1..most)
+    prop::collection::vec((0_u8..27, 0_u8..6, 0_u8..12, 0_u8..30), 1..most)
 }
 
 fn plants(n: u8) -> crate::subject::Plants {
@@ -84,6 +84,23 @@ fn content((what, on, number, _): Step) -> Content {
                 opened_by: EntryId(id(7)),
             },
             until: day(number).local,
+        }),
+        23 => C::SeedsLost(SeedsLost {
+            sowing: of_sowing,
+            number: n % 4,
+            cause: LossCause::Eaten,
+        }),
+        24 => C::Explained(Explained {
+            sowing: of_sowing,
+            causes: [Blame::Eaten]
+                .into_iter()
+                .take(usize::from(number % 2))
+                .collect(),
+            text: String::new(),
+        }),
+        25 => C::Noticed(Noticed {
+            of,
+            sight: Sight::Leggy,
         }),
         _ => C::HeatOff(HeatOff {
             place: PlaceId(id(PLACE)),

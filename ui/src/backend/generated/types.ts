@@ -136,7 +136,39 @@ firm: number,
 /**
  * Soft ones.
  */
-soft: number, } | { "do": "nothing_came_up", 
+soft: number, } | { "do": "seeds_lost", 
+/**
+ * Sowing.
+ */
+sowing: string, 
+/**
+ * How many.
+ */
+number: number, 
+/**
+ * As for `lost`.
+ */
+cause: string, } | { "do": "explain", 
+/**
+ * Sowing.
+ */
+sowing: string, 
+/**
+ * Causes, as `too_cold` or `eaten`; `other` where the words say it.
+ */
+causes: Array<string>, 
+/**
+ * In the grower's words; may be empty.
+ */
+text: string, } | { "do": "notice", 
+/**
+ * Which.
+ */
+plants: PlantsRef, 
+/**
+ * `leggy`, `sturdy`, `pale_leaves` or `true_leaves`.
+ */
+sight: string, } | { "do": "nothing_came_up", 
 /**
  * Sowing.
  */
@@ -433,14 +465,26 @@ seeds: number | null,
  */
 wanted: number | null, 
 /**
+ * Sow: another packet, which is better.
+ */
+packet: string | null, 
+/**
  * Wait: until when.
  */
-until: string | null, };
+until: string | null, 
+/**
+ * What it would give, with its odds and numbers.
+ */
+gives: Say | null, 
+/**
+ * Dig up: what may be found, and what each would say.
+ */
+finds: Array<Find>, };
 
 /**
  * What can be done.
  */
-export type ChoiceKind = "wait" | "move" | "dig_up" | "sow" | "sow_other" | "give_up";
+export type ChoiceKind = "wait" | "move" | "dig_up" | "sow" | "sow_other" | "give_up" | "enough";
 
 /**
  * About the chosen packet.
@@ -615,6 +659,44 @@ d50: string | null,
  * Nine tenths.
  */
 d90: string | null, };
+
+/**
+ * The grower's own judgement on a sowing that did badly.
+ */
+export type Explanation = { 
+/**
+ * Causes, as `too_cold`.
+ */
+causes: Array<string>, 
+/**
+ * In the grower's words; may be empty.
+ */
+text: string, 
+/**
+ * When it was said.
+ */
+at: string, };
+
+/**
+ * What may be found on digging up, and what it would say.
+ */
+export type Find = { 
+/**
+ * Firm ones.
+ */
+firm: number, 
+/**
+ * Soft ones.
+ */
+soft: number, 
+/**
+ * What was found, for a button.
+ */
+say: Say, 
+/**
+ * The odds there would be then.
+ */
+gives: Say, };
 
 /**
  * What an entry says that can be said better.
@@ -1207,6 +1289,19 @@ verdict: VerdictView | null,
  */
 reasons: Array<ReasonView>, 
 /**
+ * Why, by the grower's own judgement.
+ */
+explained: Explanation | null, 
+/**
+ * What finished sowings taught of its packet: how many came up of how
+ * many, and how fast.
+ */
+learnt: Array<Say>, 
+/**
+ * For a sowing, the seeds that are neither up nor known to be lost.
+ */
+seeds_left: number | null, 
+/**
  * A caution about the plant or its seed.
  */
 caution: Say | null, };
@@ -1255,11 +1350,11 @@ seedlings: number,
 likely: boolean, };
 
 /**
- * A batch or sowing this one came from or went on to.
+ * A batch or sowing this one came from or went on to, or that it repeats.
  */
 export type Relative = { 
 /**
- * `from` or `to`.
+ * `from` or `to`; `again_of` or `sown_again`.
  */
 direction: string, 
 /**
@@ -1279,7 +1374,8 @@ code: string,
  */
 number: number | null, 
 /**
- * How: `cut_apart`, `sown_on`, `pricked_out` or `potted_on`.
+ * How: `cut_apart`, `sown_on`, `pricked_out` or `potted_on`; empty where
+ * it was sown again.
  */
 step: string, 
 /**

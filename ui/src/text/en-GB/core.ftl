@@ -334,13 +334,56 @@ verdict-sow-beside = The odds that any more come are { $any }, those of the { $w
     }
 
 choice-wait = Wait until { $until }
-choice-move = Move to { $place }: { $odds }
 choice-move-to = Move to { $place }
-choice-dig-up = Dig up two
+choice-dig-up = { $number ->
+        [one] Dig up one
+       *[other] Dig up two
+    }
 choice-sow-beside = Sow { $seeds } more beside it
 choice-sow-again = Sow again
 choice-sow-other = Sow another packet
-choice-give-up = Nothing came up
+choice-sow-better = Sow { $seeds } of { $crop }{ $variety }{ $year }
+choice-give-up = Give it up
+choice-enough = { $up ->
+        [one] The one that is up will do
+       *[other] The { $up } that are up will do
+    }
+
+gives-wait = { $reach } for the { $wanted } wanted, and about { $expected } in the end.
+gives-move = { $there } for the { $wanted } wanted, against { $reach } where it stands.
+gives-move-to = Half of them would be up about { $days } days from now.
+gives-dig-up = { $number ->
+        [one] Firm, the odds that any more come are { $firm }; soft, { $soft }.
+       *[other] Both firm, the odds that any more come are { $firm }; both soft, { $soft }.
+    }
+gives-sow = From the same packet: about 9 in 10 for the { $wanted } wanted.{ $season ->
+        [1] {" "}Of use until { $last }.
+       *[0] {""}
+    }
+gives-sow-better = Better seed, so fewer do: about 9 in 10 for the { $wanted } wanted.{ $season ->
+        [1] {" "}Of use until { $last }.
+       *[0] {""}
+    }
+gives-give-up = It is written down that nothing came up; { $cells ->
+        [one] its cell and the compost are
+       *[other] its { $cells } cells and the compost are
+    } free for something else.
+gives-enough = No more is said of its being late, until you count again.
+
+find = { $soft ->
+        [0] { $firm ->
+            [one] It was firm
+           *[other] Both firm
+        }
+       *[other] { $firm ->
+            [0] { $soft ->
+                [one] It was soft
+               *[other] Both soft
+            }
+           *[other] One firm, one soft
+        }
+    }
+find-gives = Then the odds that any more come are { $any }.
 
 ## Why it did badly
 
@@ -382,7 +425,7 @@ reason-fact-germination-year = Of { $year }: perhaps { $packed } in 10 of it cam
     } in 10 now.
 reason-fact-depth-most = Sown { $depth } deep, where { $right } is the most.
 reason-fact-depth-least = Sown { $depth } deep, where { $right } is the least.
-reason-fact-dry = Felt dry { $felt ->
+reason-fact-dry = Felt dry and not watered that day: { $felt ->
         [one] once
         [2] twice
        *[other] { $felt } times
