@@ -10,6 +10,7 @@ const COMMANDS: &[&str] = &[
     "tray",
     "seed",
     "bench",
+    "results",
     "settings",
     "set_device",
     "act",

@@ -8,7 +8,7 @@ use crate::shell::{Opened, Shell, error};
 use plumule_app::AppError;
 use plumule_app::acts::ActRequest;
 use plumule_app::view::{
-    Answer, BenchView, DeviceForm, RoundView, SeedView, SettingsView, StartView, TrayView,
+    Answer, BenchView, DeviceForm, ResultsAsked, ResultsView, RoundView, SeedView, SettingsView, StartView, TrayView,
     TraysView,
 };
 use plumule_journal::stamp::Stamp;
@@ -57,6 +57,11 @@ pub async fn bench<R: Runtime>(app: AppHandle<R>, packet: Option<String>) -> Rep
         opened.app.bench(stamp, packet.as_deref())
     })
     .await
+}
+
+#[command]
+pub async fn results<R: Runtime>(app: AppHandle<R>, asked: ResultsAsked) -> Reply<ResultsView> {
+    ask(app, move |opened, stamp| opened.app.results(stamp, &asked)).await
 }
 
 #[command]

@@ -42,6 +42,7 @@ fn assemble<R: Runtime>(builder: Builder<R>) -> Builder<R> {
             commands::tray,
             commands::seed,
             commands::bench,
+            commands::results,
             commands::settings,
             commands::set_device,
             commands::act,

@@ -69,6 +69,16 @@ export const screens = [
   { name: 'seed', hash: '#/seed' },
   { name: 'seed-add', hash: '#/seed', steps: press('Add packets') },
   { name: 'seed-empty', scene: 'empty', hash: '#/seed' },
+  { name: 'year', hash: '#/year' },
+  {
+    name: 'year-compared',
+    hash: '#/year',
+    steps: async (page) => {
+      await page.getByLabel('First').selectOption({ index: 1 });
+      await page.getByLabel('Second').selectOption({ index: 2 });
+    },
+  },
+  { name: 'year-empty', scene: 'empty', hash: '#/year' },
   { name: 'settings', hash: '#/settings' },
   { name: 'settings-place', hash: '#/settings', steps: press('Add a place') },
   { name: 'settings-leave', hash: '#/settings', steps: press('Leave the demo') },

@@ -10,9 +10,10 @@ use crate::picture::Picture;
 use crate::round::round_view;
 use crate::say::Say;
 use crate::view::{
-    Answer, BenchView, DeviceForm, RoundView, SeedView, SettingsView, TrayView, TraysView,
+    Answer, BenchView, DeviceForm, ResultsAsked, ResultsView, RoundView, SeedView, SettingsView,
+    TrayView, TraysView,
 };
-use crate::{bench, device, line, seed, settings, tray_page, trays};
+use crate::{bench, device, line, results, seed, settings, tray_page, trays};
 use chrono_tz::Tz;
 use plumule_journal::content::{Content, GardenDescribed};
 use plumule_journal::id::EntryId;
@@ -92,6 +93,14 @@ impl App {
     /// If the journal cannot be read.
     pub fn seed(&self, stamp: &Stamp) -> Result<SeedView, AppError> {
         seed::view(&self.journal, stamp)
+    }
+
+    /// What the years gave.
+    ///
+    /// # Errors
+    /// If the journal cannot be read.
+    pub fn results(&self, stamp: &Stamp, asked: &ResultsAsked) -> Result<ResultsView, AppError> {
+        results::view(&self.journal, stamp, asked)
     }
 
     /// The Sow screen, with what would come of a packet if one is chosen.

@@ -24,6 +24,7 @@ mod names;
 mod notices;
 mod packet_words;
 mod picture;
+mod results;
 mod round;
 mod rounds;
 pub mod say;

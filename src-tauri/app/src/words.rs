@@ -19,6 +19,7 @@ const FILES: &[&str] = &[
     include_str!("../../../ui/src/text/en-GB/later/seed.ftl"),
     include_str!("../../../ui/src/text/en-GB/later/settings.ftl"),
     include_str!("../../../ui/src/text/en-GB/later/sow.ftl"),
+    include_str!("../../../ui/src/text/en-GB/later/year.ftl"),
 ];
 
 /// The units a grower reads.

@@ -5,6 +5,8 @@ import type {
   BenchView,
   CorrectRequest,
   DeviceForm,
+  ResultsAsked,
+  ResultsView,
   RoundView,
   SeedView,
   SettingsView,
@@ -24,6 +26,7 @@ export interface Backend {
   tray(id: string): Promise<TrayView>;
   seed(): Promise<SeedView>;
   bench(packet: string | null): Promise<BenchView>;
+  results(asked: ResultsAsked): Promise<ResultsView>;
   settings(): Promise<SettingsView>;
   setDevice(device: DeviceForm): Promise<SettingsView>;
   act(request: ActRequest): Promise<Answer>;

@@ -1,6 +1,7 @@
 import type { Backend } from './backend';
 import * as data from './fake-data';
 import { fakeWords } from './fake-words';
+import { results } from './fake-year';
 import type {
   Act,
   ActRequest,
@@ -9,6 +10,7 @@ import type {
   CorrectRequest,
   DeviceForm,
   JobView,
+  ResultsAsked,
   RoundView,
   StartView,
 } from './generated/types';
@@ -137,6 +139,11 @@ export class FakeBackend implements Backend {
     this.#mayFail();
     const view = data.bench(packet);
     return this.#bare ? { ...view, packets: [], places: [], trays: [], chosen: null } : view;
+  };
+
+  results = async (asked: ResultsAsked) => {
+    this.#mayFail();
+    return results(asked, this.#bare);
   };
 
   settings = async () => {

@@ -13,6 +13,7 @@ export class TauriBackend implements Backend {
   tray: Backend['tray'] = (id) => invoke('tray', { id });
   seed: Backend['seed'] = () => invoke('seed');
   bench: Backend['bench'] = (packet) => invoke('bench', { packet });
+  results: Backend['results'] = (asked) => invoke('results', { asked });
   settings: Backend['settings'] = () => invoke('settings');
   setDevice: Backend['setDevice'] = (device: DeviceForm) => invoke('set_device', { device });
   act: Backend['act'] = (request: ActRequest) => invoke('act', { request });

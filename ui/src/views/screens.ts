@@ -10,6 +10,7 @@ const screens: Record<Exclude<RouteName, 'round'>, () => Promise<{ default: unkn
   trays: () => import('./Trays.svelte'),
   tray: () => import('./Tray.svelte'),
   seed: () => import('./Seed.svelte'),
+  year: () => import('./Year.svelte'),
   settings: () => import('./Settings.svelte'),
 };
 

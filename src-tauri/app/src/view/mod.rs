@@ -4,6 +4,7 @@
 mod bench;
 mod common;
 mod judgement;
+mod results;
 mod round;
 mod seed;
 mod settings;
@@ -13,6 +14,7 @@ mod tray;
 pub use bench::*;
 pub use common::*;
 pub use judgement::*;
+pub use results::*;
 pub use round::*;
 pub use seed::*;
 pub use settings::*;

@@ -114,6 +114,22 @@ impl Journal {
         read::past(&self.db, "tray", limit)
     }
 
+    /// Sowings that have ended, latest first.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn past_sowings(&self, limit: usize) -> Result<Vec<SowingState>, Error> {
+        read::past(&self.db, "sowing", limit)
+    }
+
+    /// Batches that have ended, latest first.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn past_batches(&self, limit: usize) -> Result<Vec<BatchState>, Error> {
+        read::past(&self.db, "batch", limit)
+    }
+
     /// Sowings that have not ended.
     ///
     /// # Errors

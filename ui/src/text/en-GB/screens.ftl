@@ -17,6 +17,7 @@ nav-round = Round
 nav-sow = Sow
 nav-trays = Trays
 nav-seed = Seed
+nav-year = Year
 nav-settings = Settings
 
 toast-undo = Undo
