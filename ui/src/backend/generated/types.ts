@@ -603,6 +603,35 @@ key: string,
 known: boolean, };
 
 /**
+ * What became of a crop's plants.
+ */
+export type CropNumbers = { 
+/**
+ * The crop.
+ */
+crop: Named, 
+/**
+ * Still growing on.
+ */
+growing: number, 
+/**
+ * Called ready and still there.
+ */
+ready: number, 
+/**
+ * Planted out.
+ */
+planted_out: number, 
+/**
+ * Sold.
+ */
+sold: number, 
+/**
+ * Given away.
+ */
+given_away: number, };
+
+/**
  * Habits of this device: never merged into another's.
  */
 export type DeviceForm = { 
@@ -859,6 +888,62 @@ morning: string,
 evening: string, };
 
 /**
+ * Sowings that have something in common.
+ */
+export type Group = { 
+/**
+ * What they have in common.
+ */
+of: Named, 
+/**
+ * How many sowings.
+ */
+sowings: number, 
+/**
+ * Seeds in them.
+ */
+seeds: number, 
+/**
+ * Seeds that came up.
+ */
+up: number, 
+/**
+ * Share that came up.
+ */
+share: number, 
+/**
+ * Its 95 % interval (Clopper-Pearson).
+ */
+low: number, 
+/**
+ * Its 95 % interval.
+ */
+high: number, 
+/**
+ * Days until half of those that came up were up (Coolbear), the median
+ * sowing.
+ */
+half_days: number | null, 
+/**
+ * Standard deviation of the days of coming up within a sowing, the median
+ * sowing.
+ */
+spread_days: number | null, 
+/**
+ * Plants lost after coming up, by cause, the most first.
+ */
+lost: Array<Loss>, 
+/**
+ * Too few to say much.
+ */
+small: boolean, };
+
+/**
+ * By what sowings are put together.
+ */
+export type GroupBy = "crop" | "packet" | "place" | "compost" | "storage" | "depth" | "year";
+
+/**
  * The kinds of job; each has a message `job-…`.
  */
 export type JobKind = "into_the_light" | "cover_off" | "end_of_the_cold_weeks" | "sow_on" | "look_for_seedlings" | "it_is_late" | "feel_the_compost" | "read_the_thermometer" | "thin" | "prick_out" | "pot_on" | "harden_off" | "plant_out";
@@ -920,6 +1005,32 @@ range: RangeView,
  * `air` or `compost`.
  */
 of: string, };
+
+/**
+ * Plants lost to one cause.
+ */
+export type Loss = { 
+/**
+ * The cause.
+ */
+cause: Arg, 
+/**
+ * How many.
+ */
+number: number, };
+
+/**
+ * A key and how to say it.
+ */
+export type Named = { 
+/**
+ * Key.
+ */
+key: string, 
+/**
+ * Name.
+ */
+name: Say, };
 
 /**
  * What comes next.
@@ -1382,6 +1493,57 @@ step: string,
  * When.
  */
 at: string, };
+
+/**
+ * What is asked of the years.
+ */
+export type ResultsAsked = { 
+/**
+ * By what they are put together.
+ */
+by: GroupBy, 
+/**
+ * Of one year; none: all.
+ */
+year: number | null, 
+/**
+ * Of one crop; none: all.
+ */
+crop: string | null, 
+/**
+ * Keys of two groups to hold against each other.
+ */
+pair: [string, string] | null, };
+
+/**
+ * What the years gave, put together in one way.
+ */
+export type ResultsView = { 
+/**
+ * Years in which something was sown, the latest first.
+ */
+years: Array<number>, 
+/**
+ * Crops that were sown in them.
+ */
+crops: Array<Named>, 
+/**
+ * The groups, those with most seeds first.
+ */
+groups: Array<Group>, 
+/**
+ * The two that were asked for, in words.
+ */
+compared: Say | null, 
+/**
+ * Sowings that are left out: by the pinch, in clusters, not counted, or
+ * still coming up.
+ */
+left_out: number, 
+/**
+ * What became of the plants of those years.
+ */
+numbers: Array<CropNumbers>, };
 
 /**
  * The home screen.
