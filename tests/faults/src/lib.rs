@@ -3,6 +3,7 @@
 
 pub mod chance;
 pub mod crash;
+pub mod fuzz;
 
 pub mod home;
 pub mod machine;
