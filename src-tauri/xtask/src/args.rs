@@ -72,6 +72,13 @@ pub enum Soak {
         #[arg(default_value_t = 1_000, value_parser = clap::value_parser!(u32).range(1..))]
         kills: u32,
     },
+    /// Give wild inputs to every decoder that reads what others wrote; one
+    /// that breaks a promise is kept in tests/faults/corpus.
+    Fuzz {
+        /// How long.
+        #[arg(default_value_t = 30, value_parser = clap::value_parser!(u32).range(1..))]
+        minutes: u32,
+    },
 }
 
 fn after_help() -> String {
@@ -109,6 +116,7 @@ mod tests {
             "soak crash never",
             "soak crash 0",
             "soak crash 5 6",
+            "soak fuzz 0",
         ] {
             assert!(read(line).is_err(), "{line}");
         }
@@ -116,11 +124,16 @@ mod tests {
     }
 
     #[test]
-    fn a_soak_has_a_thousand_kills_unless_told() {
+    fn a_soak_has_its_usual_length_unless_told() {
         let crash = |kills| Task::Soak {
             what: Soak::Crash { kills },
         };
         assert_eq!(read("soak crash").unwrap(), crash(1_000));
         assert_eq!(read("soak crash 5").unwrap(), crash(5));
+        let fuzz = |minutes| Task::Soak {
+            what: Soak::Fuzz { minutes },
+        };
+        assert_eq!(read("soak fuzz").unwrap(), fuzz(30));
+        assert_eq!(read("soak fuzz 2").unwrap(), fuzz(2));
     }
 }

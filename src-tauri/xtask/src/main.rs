@@ -54,6 +54,7 @@ fn carry_out(Args { as_is, task }: Args) -> Result<bool, String> {
         Task::Shots { folder } => shots::shots(&house, &folder, as_is),
         Task::Soak { what } => match what {
             Soak::Crash { kills } => soak::crash(&house, kills),
+            Soak::Fuzz { minutes } => soak::fuzz(&house, minutes),
         },
         Task::Bindings => bindings::write(&house),
         Task::Cross => cross::full(&house),

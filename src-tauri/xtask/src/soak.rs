@@ -13,3 +13,17 @@ pub fn crash(house: &House, kills: u32) -> Result<(), String> {
         .args(["--bin", "crash", "--", "soak", &kills.to_string()])
         .shown()
 }
+
+/// Gives wild inputs to the decoders for so many minutes and prints the
+/// figures.
+///
+/// # Errors
+/// When it does not build, or a decoder broke a promise: then which, and where
+/// the input is.
+pub fn fuzz(house: &House, minutes: u32) -> Result<(), String> {
+    let words = ["run", "--locked", "-p", "plumule-faults"];
+    house
+        .cargo(words)
+        .args(["--bin", "fuzz", "--", &minutes.to_string()])
+        .shown()
+}

@@ -36,6 +36,8 @@ pub struct Figures {
     pub answers: BTreeSet<String>,
     /// The slowest, and its time.
     pub slowest: Duration,
+    /// Inputs that more are made from.
+    kept: Vec<Vec<u8>>,
 }
 
 /// Where the corpus of a target is.
@@ -96,16 +98,17 @@ pub fn run(
     go_on: &mut dyn FnMut(u64) -> bool,
 ) -> Result<(), (Vec<u8>, String)> {
     let mut chance = Chance(seed);
-    let mut kept: Vec<Vec<u8>> = Vec::new();
-    for (_, input) in seeds(target) {
-        give(target, &input, figures).map_err(|what| (input.clone(), what))?;
-        kept.push(input);
+    if figures.kept.is_empty() {
+        for (_, input) in seeds(target) {
+            give(target, &input, figures).map_err(|what| (input.clone(), what))?;
+            figures.kept.push(input);
+        }
     }
     while go_on(figures.inputs) {
-        let input = mutated(&kept, &mut chance);
+        let input = mutated(&figures.kept, &mut chance);
         let new = give(target, &input, figures).map_err(|what| (input.clone(), what))?;
-        if new && kept.len() < MOST_KEPT && input.len() <= LONGEST {
-            kept.push(input);
+        if new && figures.kept.len() < MOST_KEPT && input.len() <= LONGEST {
+            figures.kept.push(input);
         }
     }
     Ok(())

@@ -60,12 +60,11 @@ fn entry(input: &[u8]) -> String {
     match Entry::parse(text) {
         Ok(entry) => {
             assert_eq!(entry.line, text);
-            let known = if entry.content.is_some() {
-                "known"
+            if entry.content.is_some() {
+                entry.kind
             } else {
-                "unknown"
-            };
-            format!("{known} {}", entry.kind)
+                "unknown".to_owned()
+            }
         }
         Err(error) => error.to_string(),
     }
@@ -128,7 +127,8 @@ fn segment(input: &[u8]) -> String {
     as_it_adds_up(&mut journal);
     let again = shared::read_others(&mut journal, &stamp(2), &shared, &mut |_| true).unwrap();
     assert_eq!((again.union.new, again.waiting), (0, read.waiting));
-    format!("{} new, {} waiting", read.union.new, read.waiting)
+    let kinds: Vec<_> = read.union.kinds.keys().map(String::as_str).collect();
+    format!("{} waiting: {}", read.waiting, kinds.join(" "))
 }
 
 /// What the entries add up to is what they add up to anew.
