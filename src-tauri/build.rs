@@ -20,6 +20,9 @@ const COMMANDS: &[&str] = &[
     "keep_draft",
     "correct",
     "history",
+    "add_photo",
+    "photos",
+    "remove_photo",
 ];
 
 fn main() -> Result<(), Box<dyn std::error::Error>> {

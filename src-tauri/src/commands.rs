@@ -8,13 +8,13 @@ use crate::shell::{Opened, Shell, error};
 use plumule_app::AppError;
 use plumule_app::acts::ActRequest;
 use plumule_app::view::{
-    Answer, BenchView, DeviceForm, ResultsAsked, ResultsView, RoundView, SeedView, SettingsView, StartView, TrayView,
-    TraysView,
+    Answer, BenchView, DeviceForm, ResultsAsked, ResultsView, RoundView, SeedView, SettingsView,
+    StartView, TrayView, TraysView,
 };
 use plumule_journal::stamp::Stamp;
 use tauri::{AppHandle, Manager, Runtime, command};
 
-type Reply<T> = Result<T, AppError>;
+pub type Reply<T> = Result<T, AppError>;
 
 #[command]
 pub async fn start<R: Runtime>(app: AppHandle<R>) -> Reply<StartView> {
@@ -104,7 +104,7 @@ pub async fn withdraw<R: Runtime>(
 }
 
 /// Asks the open journal.
-async fn ask<R: Runtime, T: Send + 'static>(
+pub async fn ask<R: Runtime, T: Send + 'static>(
     app: AppHandle<R>,
     question: impl FnOnce(&mut Opened, &Stamp) -> Reply<T> + Send + 'static,
 ) -> Reply<T> {
@@ -112,7 +112,7 @@ async fn ask<R: Runtime, T: Send + 'static>(
 }
 
 /// Asks something of the open journal after which the notices may differ.
-async fn write<R: Runtime, T: Send + 'static>(
+pub async fn write<R: Runtime, T: Send + 'static>(
     app: AppHandle<R>,
     act: impl FnOnce(&mut Opened, &Stamp) -> Reply<T> + Send + 'static,
 ) -> Reply<T> {
@@ -134,7 +134,9 @@ async fn change<R: Runtime, T: Send + 'static>(
 
 /// Runs on a thread where waiting hurts nobody. A panic there ends the command
 /// and not the app.
-async fn apart<T: Send + 'static>(work: impl FnOnce() -> Reply<T> + Send + 'static) -> Reply<T> {
+pub async fn apart<T: Send + 'static>(
+    work: impl FnOnce() -> Reply<T> + Send + 'static,
+) -> Reply<T> {
     tauri::async_runtime::spawn_blocking(work)
         .await
         .unwrap_or_else(|_| Err(error("unexpected")))

@@ -7,6 +7,7 @@ pub mod clock;
 mod commands;
 mod files;
 mod notify;
+mod photos;
 mod shell;
 
 use shell::Shell;
@@ -33,6 +34,7 @@ fn assemble<R: Runtime>(builder: Builder<R>) -> Builder<R> {
         .plugin(tauri_plugin_dialog::init())
         .plugin(tauri_plugin_fs::init())
         .plugin(stay_here())
+        .register_asynchronous_uri_scheme_protocol(photos::SCHEME, photos::serve)
         .invoke_handler(tauri::generate_handler![
             commands::start,
             commands::choose,
@@ -52,6 +54,9 @@ fn assemble<R: Runtime>(builder: Builder<R>) -> Builder<R> {
             commands::keep::keep_draft,
             commands::keep::correct,
             commands::keep::history,
+            photos::add_photo,
+            photos::photos,
+            photos::remove_photo,
         ])
 }
 

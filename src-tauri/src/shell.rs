@@ -46,6 +46,12 @@ impl Shell {
         question(opened, &stamp()?)
     }
 
+    /// The folder of the open journal and what is beside it.
+    pub fn home(&self) -> Option<PathBuf> {
+        let opened = self.opened();
+        opened.as_ref().map(|opened| opened.app.home().to_owned())
+    }
+
     /// Opens the journal that is there: the demo if it was asked for at the
     /// start, else the own one, else a demo that was not left; or none yet.
     pub fn start(&self) -> Result<StartView, AppError> {

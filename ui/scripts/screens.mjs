@@ -62,6 +62,26 @@ export const screens = [
   { name: 'tray-seeds-lost', hash: '#/tray/t-k2', steps: press('Seeds lost') },
   { name: 'sow-beside', hash: '#/tray/t-k2', steps: press('Sow 9 more beside it') },
   { name: 'tray-84', hash: '#/tray/t-g9' },
+  { name: 'tray-photo', hash: '#/tray/t-k7', steps: press(/^Photo of/) },
+  { name: 'tray-photo-larger', hash: '#/tray/t-k7', steps: async (page) => (await press(/^Photo of/)(page), await press('Larger')(page)) },
+  {
+    name: 'tray-photo-missing',
+    hash: '#/tray/t-k7',
+    steps: async (page) => {
+      await press(/^Photo of/)(page);
+      await press('Next photo')(page);
+      await press('Next photo')(page);
+    },
+  },
+  {
+    name: 'tray-photo-refused',
+    hash: '#/tray/t-k7',
+    steps: async (page) => {
+      await page.getByLabel('Choose a photo').setInputFiles({ name: 'leaf.jpg', mimeType: 'image/jpeg', buffer: Buffer.alloc(0) });
+      await page.getByText('That file is empty').waitFor();
+    },
+  },
+  { name: 'trays-name-photo', hash: '#/trays', steps: press(/^Name the photo/) },
   { name: 'tray-gone', hash: '#/tray/nowhere' },
   { name: 'tray-lost', hash: '#/tray/t-k5', steps: press('Lost some') },
   { name: 'tray-fix', hash: '#/tray/t-k7', steps: press(/^Correct: Sown/) },

@@ -185,6 +185,13 @@ pub enum Act {
         /// Words.
         text: String,
     },
+    /// Say what a photo is of that was taken without saying so.
+    NamePhoto {
+        /// The entry that took it in.
+        photo: String,
+        /// Subject, as for a note.
+        about: String,
+    },
     /// Put a job off.
     PutOff {
         /// Its key.

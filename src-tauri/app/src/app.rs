@@ -172,7 +172,7 @@ impl App {
             hand: self.hand(&request.hand)?,
             confirmed: request.confirmed,
         };
-        let door = self.journal.write(stamp, wish)?;
+        let door = self.write(stamp, wish)?;
         let say = line::act(&Names(&self.journal), &made.contents)?;
         Ok(answer(door, say, &made))
     }
@@ -200,6 +200,20 @@ impl App {
         let (root, hand) = (entry(id)?, self.hand("")?);
         let door = self.journal.withdraw(stamp, root, &hand, confirmed)?;
         Ok(answer(door, Say::new("line-withdrawn"), &Made::default()))
+    }
+
+    /// The folder of the journal and what is beside it.
+    #[must_use]
+    pub fn home(&self) -> &Path {
+        self.journal.home()
+    }
+
+    pub(crate) fn journal(&self) -> &Journal {
+        &self.journal
+    }
+
+    pub(crate) fn write(&mut self, stamp: &Stamp, wish: Wish) -> Result<Door, AppError> {
+        Ok(self.journal.write(stamp, wish)?)
     }
 
     /// The zone of the garden; of the device until the garden has one.

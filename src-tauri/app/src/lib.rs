@@ -23,6 +23,7 @@ mod nagging;
 mod names;
 mod notices;
 mod packet_words;
+pub mod photos;
 mod picture;
 mod results;
 mod round;

@@ -6,6 +6,7 @@ use crate::correct::fix;
 use crate::error::AppError;
 use crate::line;
 use crate::names::Names;
+use crate::photos;
 use crate::say::{Arg, Say};
 use crate::view::{TimelineLine, Was};
 use plumule_journal::subject::Subject;
@@ -64,5 +65,6 @@ fn shown(names: &Names<'_>, it: &Line) -> Result<TimelineLine, AppError> {
             .filter(|_| changed)
             .map(|amended| amended.local),
         fix: said.and_then(fix),
+        photo: photos::of_line(names.0, it.entry.id, it.holds.as_ref())?,
     })
 }

@@ -217,7 +217,7 @@ fn follow(
 
 /// The entries that name a photo.
 fn naming(db: &Connection, photo: EntryId) -> Result<Vec<Held>, Error> {
-    let mut named = read::of_kind(db, "photo_named")?;
+    let mut named = read::photos(db, Subject::Garden)?;
     named.retain(|held| match held.content() {
         Some(Content::PhotoNamed(what)) => what.taken == photo,
         _ => false,

@@ -474,6 +474,9 @@ pub struct Noted {
 pub struct PhotoTaken {
     /// SHA-256 of the file, 64 hexadecimal digits.
     pub photo: String,
+    /// When the camera says it was taken, local time by the camera's clock.
+    #[serde(default)]
+    pub taken: Option<NaiveDateTime>,
     /// About what, unless it is to be named later.
     #[serde(default)]
     pub about: Option<Subject>,

@@ -21,6 +21,7 @@ pub mod id;
 mod journal;
 mod label;
 mod merge;
+pub mod photos;
 mod recover;
 mod salvage;
 pub mod shared;

@@ -58,7 +58,8 @@ pub(crate) fn touches(content: &Content) -> BTreeMap<Subject, bool> {
         C::Noticed(what) => one(what.of.into(), true),
         C::Noted(what) => one(what.about, false),
         C::PhotoTaken(what) => one(what.about.unwrap_or(Subject::Garden), false),
-        C::PhotoNamed(what) => one(what.about, false),
+        // The garden's too: those that are still to be named are found there.
+        C::PhotoNamed(what) => BTreeMap::from([(what.about, false), (Subject::Garden, false)]),
         C::JobPutOff(what) => one(what.job.subject, false),
         C::JobDismissed(what) => one(what.job.subject, false),
         C::Amended(_) => BTreeMap::new(),

@@ -7,6 +7,7 @@ import type {
   DeviceForm,
   ResultsAsked,
   ResultsView,
+  PhotoView,
   RoundView,
   SeedView,
   SettingsView,
@@ -15,6 +16,12 @@ import type {
   TraysView,
   TrayView,
 } from './generated/types';
+
+/** What a photo is of (none: to be named later) and when it happened (none: now). */
+export interface OfPhoto {
+  about: string | null;
+  happened: string | null;
+}
 
 /** Everything the UI can ask of the app. Each call rejects with an AppError. */
 export interface Backend {
@@ -38,6 +45,12 @@ export interface Backend {
   /** What was kept of a form that was not written yet. */
   draft(name: string): Promise<string | null>;
   keepDraft(name: string, text: string | null): Promise<void>;
+  addPhoto(file: Blob, of: OfPhoto, confirmed: boolean): Promise<Answer>;
+  /** The photos about something, or those still to be named. */
+  photos(about: string | null): Promise<PhotoView[]>;
+  removePhoto(entry: string): Promise<Answer>;
+  /** Where a photo is to be had, for an image's source. */
+  photoUrl(photo: string, small: boolean): string;
   /** Calls back when time has moved on and views should be asked for again. */
   onDueChanged(changed: () => void): Promise<() => void>;
 }

@@ -31,7 +31,7 @@ import type {
 
 export const now = '2026-04-16T08:05:00';
 export const day = (d: number) => new Date(Date.UTC(2026, 3, 16 + d)).toISOString().slice(0, 10);
-const at = (d: number, time = '08:10') => `${day(d)}T${time}:00`;
+export const at = (d: number, time = '08:10') => `${day(d)}T${time}:00`;
 
 export const say = (key: string, args: Record<string, Arg> = {}): Say => ({ key, args });
 export const n = (value: number): Arg => ({ as: 'number', value });
@@ -290,7 +290,7 @@ export function tray(id: string): TrayView | null {
 }
 
 const lineOf = (entry: string, when: string, told: Say, rest: Partial<TimelineLine> = {}): TimelineLine => ({
-  entry, act: `act-of-${entry}`, at: when, say: told, hand: '', withdrawn: false, corrected: false, unknown: false, was: null, amended: null, fix: null, ...rest,
+  entry, act: `act-of-${entry}`, at: when, say: told, hand: '', withdrawn: false, corrected: false, unknown: false, was: null, amended: null, fix: null, photo: null, ...rest,
 });
 const labelled = text('K7');
 const pepper = { tray: labelled, crop: word('crop-pepper'), variety: text(' ‘Little Bell’') };

@@ -1,5 +1,6 @@
-import type { Backend } from './backend';
+import type { Backend, OfPhoto } from './backend';
 import * as data from './fake-data';
+import * as photos from './fake-photos';
 import { fakeWords } from './fake-words';
 import { results } from './fake-year';
 import type {
@@ -11,6 +12,7 @@ import type {
   DeviceForm,
   JobView,
   ResultsAsked,
+  PhotoView,
   RoundView,
   StartView,
 } from './generated/types';
@@ -62,6 +64,9 @@ export class FakeBackend implements Backend {
   readonly withdrawn: string[] = [];
   readonly corrected: CorrectRequest[] = [];
   readonly drafts = new Map<string, string>();
+  /** All photos that were taken in. */
+  readonly added: OfPhoto[] = [];
+  #unnamed: PhotoView[] = photos.unnamed;
   device: DeviceForm = structuredClone(data.device);
   #journal: string;
   #done: { act: string; request: Act; undone: boolean }[] = [];
@@ -127,6 +132,7 @@ export class FakeBackend implements Backend {
     this.#mayFail();
     const view = data.tray(id);
     if (!view) throw gone;
+    if (id === 't-k7') view.timeline = [...photos.lines(), ...view.timeline];
     return view;
   };
 
@@ -168,6 +174,7 @@ export class FakeBackend implements Backend {
       const args = { up: data.n(act.up.number), seeds: data.n(12) };
       return { answer: 'asks_first', questions: [{ code: 'more_than_sown', say: data.say('fake-asks-more-than-sown', args) }] };
     }
+    if (act.do === 'name_photo') this.#unnamed = this.#unnamed.filter((photo) => photo.entry !== act.photo);
     const id = `act-${this.#done.length + 1}`;
     this.#done.push({ act: id, request: act, undone: false });
     return this.#written(id, act);
@@ -198,6 +205,25 @@ export class FakeBackend implements Backend {
     if (text === null) this.drafts.delete(name);
     else this.drafts.set(name, text);
   };
+
+  addPhoto = async (file: Blob, of: OfPhoto): Promise<Answer> => {
+    if (file.size === 0 || this.scene === 'refusing') {
+      const error: AppError = { code: 'photo_empty', say: data.say('error-photo-empty') };
+      throw error;
+    }
+    this.added.push(of);
+    return { ...this.#written(`act-photo-${this.added.length}`, null), say: data.say('line-photo-taken') };
+  };
+
+  photos = async (about: string | null) => {
+    this.#mayFail();
+    if (this.#bare) return [];
+    return about === null ? this.#unnamed : about.startsWith('packet:p-tomato') ? photos.ofTray : [];
+  };
+
+  removePhoto = (entry: string) => this.withdraw(entry);
+
+  photoUrl = photos.photoUrl;
 
   onDueChanged = async () => () => {};
 

@@ -1,4 +1,4 @@
-import { invoke } from '@tauri-apps/api/core';
+import { convertFileSrc, invoke } from '@tauri-apps/api/core';
 import { listen } from '@tauri-apps/api/event';
 import type { Backend } from './backend';
 import type { ActRequest, CorrectRequest, DeviceForm } from './generated/types';
@@ -23,5 +23,27 @@ export class TauriBackend implements Backend {
   history: Backend['history'] = (about) => invoke('history', { about });
   draft: Backend['draft'] = (name) => invoke('draft', { name });
   keepDraft: Backend['keepDraft'] = (name, text) => invoke('keep_draft', { name, text });
+  addPhoto: Backend['addPhoto'] = async (file, of, confirmed) => {
+    const headers: Record<string, string> = {};
+    if (of.about) headers.about = of.about;
+    if (of.happened) headers.happened = of.happened;
+    if (confirmed) headers.confirmed = 'yes';
+    return invoke('add_photo', await body(file), { headers });
+  };
+  photos: Backend['photos'] = (about) => invoke('photos', { about });
+  removePhoto: Backend['removePhoto'] = (entry) => invoke('remove_photo', { entry });
+  photoUrl: Backend['photoUrl'] = (photo, small) => `${convertFileSrc(photo, 'photo')}${small ? '?thumb' : ''}`;
   onDueChanged: Backend['onDueChanged'] = (changed) => listen('due-changed', changed);
+}
+
+/** The bytes of a file; Android's web view hands over text only. */
+async function body(file: Blob): Promise<Uint8Array | { bytes: string }> {
+  if (!navigator.userAgent.includes('Android')) return new Uint8Array(await file.arrayBuffer());
+  const url = await new Promise<string>((resolve, reject) => {
+    const reader = new FileReader();
+    reader.onload = () => resolve(String(reader.result));
+    reader.onerror = () => reject(reader.error);
+    reader.readAsDataURL(file);
+  });
+  return { bytes: url.slice(url.indexOf(',') + 1) };
 }

@@ -139,6 +139,16 @@ export class Session {
     return this.#say((confirmed) => this.backend.act({ ...request, confirmed }));
   }
 
+  /** Takes a photo in; of nothing yet if it is to be named later. */
+  async addPhoto(file: Blob, about: string | null): Promise<Written | null> {
+    const of = { about, happened: this.happened };
+    return this.#say((confirmed) => this.backend.addPhoto(file, of, confirmed));
+  }
+
+  async removePhoto(entry: string): Promise<Written | null> {
+    return this.#say(() => this.backend.removePhoto(entry));
+  }
+
   async withdraw(entry: string): Promise<Written | null> {
     return this.#say((confirmed) => this.backend.withdraw(entry, confirmed));
   }

@@ -7,7 +7,7 @@ use crate::view::{GardenForm, PacketForm, PlaceForm};
 use chrono::NaiveDate;
 use chrono_tz::Tz;
 use plumule_journal::content::{
-    Away, Content, GardenDescribed, Noted, PacketDescribed, PlaceDescribed,
+    Away, Content, GardenDescribed, Noted, PacketDescribed, PhotoNamed, PlaceDescribed,
 };
 use plumule_journal::id::{PacketId, PlaceId};
 
@@ -122,5 +122,12 @@ pub(super) fn note(about: &str, text: &str) -> Result<Made, AppError> {
     Ok(Made::one(Content::Noted(Noted {
         about: known(about)?,
         text: text.to_owned(),
+    })))
+}
+
+pub(super) fn name_photo(photo: &str, about: &str) -> Result<Made, AppError> {
+    Ok(Made::one(Content::PhotoNamed(PhotoNamed {
+        taken: known(photo)?,
+        about: known(about)?,
     })))
 }

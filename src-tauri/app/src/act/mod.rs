@@ -122,6 +122,7 @@ impl<'a> Maker<'a> {
             Act::Finish { plants } => grow::finish(plants),
             Act::Empty { tray } => self.empty(tray),
             Act::Note { about, text } => describe::note(about, text),
+            Act::NamePhoto { photo, about } => describe::name_photo(photo, about),
             Act::PutOff { job, until } => self.put_off(job, *until),
             Act::Dismiss { job } => jobs::dismiss(job),
             Act::AddPacket { packet } => self.add_packet(packet),

@@ -4,6 +4,7 @@
 mod bench;
 mod common;
 mod judgement;
+mod photo;
 mod results;
 mod round;
 mod seed;
@@ -14,6 +15,7 @@ mod tray;
 pub use bench::*;
 pub use common::*;
 pub use judgement::*;
+pub use photo::*;
 pub use results::*;
 pub use round::*;
 pub use seed::*;

@@ -1,6 +1,6 @@
 //! Lines of the journal, and what can be corrected about them.
 
-use super::RangeView;
+use super::{PhotoView, RangeView};
 use crate::acts::{SeedsAnswer, UpAnswer};
 use crate::say::Say;
 use chrono::NaiveDateTime;
@@ -33,6 +33,8 @@ pub struct TimelineLine {
     pub amended: Option<NaiveDateTime>,
     /// What can be corrected about it, as it holds; none: nothing but when.
     pub fix: Option<Fix>,
+    /// The photo that it took in or named.
+    pub photo: Option<PhotoView>,
 }
 
 /// A line as it was first written.

@@ -10,7 +10,7 @@ use plumule_journal::content::{Content, Noted};
 use plumule_journal::subject::Subject;
 use plumule_journal::{Journal, Wish};
 
-fn packet() -> PacketForm {
+pub(crate) fn packet() -> PacketForm {
     PacketForm {
         crop: "tomato".to_owned(),
         variety: "Lantern Lane".to_owned(),
@@ -25,7 +25,7 @@ fn packet() -> PacketForm {
     }
 }
 
-fn place(name: &str, kind: &str, (min_c, max_c): (f64, f64), light: &str) -> Act {
+pub(crate) fn place(name: &str, kind: &str, (min_c, max_c): (f64, f64), light: &str) -> Act {
     Act::DescribePlace {
         place: PlaceForm {
             id: None,

@@ -5,6 +5,7 @@ mod acts;
 mod correcting;
 mod demo;
 mod judgement;
+mod photos;
 mod results;
 mod said;
 mod words;

@@ -3,6 +3,7 @@
 use super::{Check, known, number, refuse, refuse_with};
 use crate::content::{Content, Explained, Noted, PhotoNamed, PhotoTaken};
 use crate::error::Error;
+use crate::photos;
 use crate::store::read;
 use crate::subject::Subject;
 
@@ -53,8 +54,7 @@ pub(super) fn explained(check: &Check, what: &Explained) -> Result<(), Error> {
 }
 
 pub(super) fn photo(check: &Check, what: &PhotoTaken) -> Result<(), Error> {
-    let hex = |byte: u8| byte.is_ascii_digit() || (b'a'..=b'f').contains(&byte);
-    if what.photo.len() != 64 || !what.photo.bytes().all(hex) {
+    if !photos::is_name(&what.photo) {
         return refuse("photo_malformed");
     }
     what.about.map_or(Ok(()), |about| known(check, about))

@@ -83,3 +83,6 @@ CREATE TABLE jobs (
 ) STRICT;
 
 CREATE INDEX jobs_subject ON jobs (subject);
+
+-- Finds the entries that took in a photo without going through all.
+CREATE INDEX IF NOT EXISTS entries_photos ON entries (kind) WHERE kind = 'photo_taken';

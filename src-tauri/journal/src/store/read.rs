@@ -92,13 +92,32 @@ pub(crate) fn act(db: &Connection, act: EntryId) -> Result<Vec<Held>, Error> {
     collect(query.query([add::blob(act)])?, |row| held_of(row, 0, 1))
 }
 
-/// The entries of a kind; rare ones only, it goes through all.
-pub(crate) fn of_kind(db: &Connection, kind: &str) -> Result<Vec<Held>, Error> {
+/// The entries about a subject that take in or name a photo.
+pub(crate) fn photos(db: &Connection, about: Subject) -> Result<Vec<Held>, Error> {
     let mut query = db.prepare_cached(concat!(
         include_str!("held.sql"),
-        "FROM entries AS e WHERE e.kind = ?1"
+        "FROM touches AS t JOIN entries AS e ON e.nr = t.entry
+         WHERE t.subject = ?1 AND e.kind IN ('photo_taken', 'photo_named')"
     ))?;
-    collect(query.query([kind])?, |row| held_of(row, 0, 1))
+    collect(query.query([about.to_string()])?, |row| held_of(row, 0, 1))
+}
+
+/// All entries that took in a photo.
+pub(crate) fn photos_taken(db: &Connection) -> Result<Vec<Held>, Error> {
+    let mut query = db.prepare_cached(concat!(
+        include_str!("held.sql"),
+        "FROM entries AS e WHERE e.kind = 'photo_taken'"
+    ))?;
+    collect(query.query([])?, |row| held_of(row, 0, 1))
+}
+
+/// Whether a text stands in any line, understood or not; goes through all.
+pub(crate) fn mentioned(db: &Connection, text: &str) -> Result<bool, Error> {
+    Ok(db
+        .prepare_cached("SELECT 1 FROM entries WHERE instr(line, ?1) > 0 LIMIT 1")?
+        .query_row([text], |_| Ok(()))
+        .optional()?
+        .is_some())
 }
 
 /// The amendments of a root, the greatest last.

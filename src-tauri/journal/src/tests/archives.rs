@@ -22,7 +22,11 @@ fn on(_: Progress) -> bool {
 pub(super) fn photo(world: &World, bytes: &[u8]) -> Content {
     let photo = hex(&Sha256::digest(bytes));
     fs::write(photos(world).join(&photo), bytes).unwrap();
-    Content::PhotoTaken(PhotoTaken { photo, about: None })
+    Content::PhotoTaken(PhotoTaken {
+        photo,
+        taken: None,
+        about: None,
+    })
 }
 
 pub(super) fn photos(world: &World) -> PathBuf {
@@ -42,6 +46,7 @@ fn with_photos() -> World {
     world.at(3, taken);
     let gone = Content::PhotoTaken(PhotoTaken {
         photo: "ab".repeat(32),
+        taken: None,
         about: None,
     });
     world.at(4, vec![gone, felt(10, Feel::Dry)]);

@@ -15,7 +15,11 @@ fn photo(world: &mut World, bytes: &[u8]) -> String {
     let path = world.home.path().join("journal/photos").join(&name);
     std::fs::write(path, bytes).unwrap();
     let photo = name.clone();
-    let taken = PhotoTaken { photo, about: None };
+    let taken = PhotoTaken {
+        photo,
+        taken: None,
+        about: None,
+    };
     world.at(2, vec![Content::PhotoTaken(taken)]);
     name
 }

@@ -9,6 +9,7 @@ mod folding;
 mod laws;
 mod merging;
 mod newer;
+mod photos;
 mod plans;
 mod questions;
 mod recovery;

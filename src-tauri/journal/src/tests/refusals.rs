@@ -256,6 +256,7 @@ fn provocations() -> BTreeMap<&'static str, Provoke> {
         ("photo_malformed", |w| {
             let photo = PhotoTaken {
                 photo: "../../etc".into(),
+                taken: None,
                 about: None,
             };
             write(w, vec![Content::PhotoTaken(photo)])

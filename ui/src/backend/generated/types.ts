@@ -188,7 +188,15 @@ about: string,
 /**
  * Words.
  */
-text: string, } | { "do": "put_off", 
+text: string, } | { "do": "name_photo", 
+/**
+ * The entry that took it in.
+ */
+photo: string, 
+/**
+ * Subject, as for a note.
+ */
+about: string, } | { "do": "put_off", 
 /**
  * Its key.
  */
@@ -1200,6 +1208,35 @@ cells: Array<number>,
 number: number, };
 
 /**
+ * A photo.
+ */
+export type PhotoView = { 
+/**
+ * The entry that took it in: to name it or to take it out.
+ */
+entry: string, 
+/**
+ * SHA-256 of its file: to look at it.
+ */
+photo: string, 
+/**
+ * When it happened, local.
+ */
+at: string, 
+/**
+ * When the camera says it was taken, by the camera's clock.
+ */
+taken: string | null, 
+/**
+ * Whose hand; may be empty.
+ */
+hand: string, 
+/**
+ * Its file is not here.
+ */
+missing: boolean, };
+
+/**
  * A place.
  */
 export type PlaceForm = { 
@@ -1700,7 +1737,11 @@ amended: string | null,
 /**
  * What can be corrected about it, as it holds; none: nothing but when.
  */
-fix: Fix | null, };
+fix: Fix | null, 
+/**
+ * The photo that it took in or named.
+ */
+photo: PhotoView | null, };
 
 /**
  * A tray in the round.
