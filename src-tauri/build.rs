@@ -11,6 +11,7 @@ const COMMANDS: &[&str] = &[
     "seed",
     "bench",
     "results",
+    "enough",
     "settings",
     "set_device",
     "act",

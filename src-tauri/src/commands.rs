@@ -8,8 +8,8 @@ use crate::shell::{Opened, Shell, error};
 use plumule_app::AppError;
 use plumule_app::acts::ActRequest;
 use plumule_app::view::{
-    Answer, BenchView, DeviceForm, ResultsAsked, ResultsView, RoundView, SeedView, SettingsView,
-    StartView, TrayView, TraysView,
+    Answer, BenchView, DeviceForm, EnoughAsk, EnoughView, ResultsAsked, ResultsView, RoundView,
+    SeedView, SettingsView, StartView, TrayView, TraysView,
 };
 use plumule_journal::stamp::Stamp;
 use tauri::{AppHandle, Manager, Runtime, command};
@@ -62,6 +62,11 @@ pub async fn bench<R: Runtime>(app: AppHandle<R>, packet: Option<String>) -> Rep
 #[command]
 pub async fn results<R: Runtime>(app: AppHandle<R>, asked: ResultsAsked) -> Reply<ResultsView> {
     ask(app, move |opened, stamp| opened.app.results(stamp, &asked)).await
+}
+
+#[command]
+pub async fn enough<R: Runtime>(app: AppHandle<R>, ask: EnoughAsk) -> Reply<EnoughView> {
+    self::ask(app, move |opened, stamp| opened.app.enough(stamp, ask)).await
 }
 
 #[command]

@@ -45,6 +45,7 @@ fn assemble<R: Runtime>(builder: Builder<R>) -> Builder<R> {
             commands::seed,
             commands::bench,
             commands::results,
+            commands::enough,
             commands::settings,
             commands::set_device,
             commands::act,

@@ -69,6 +69,8 @@ function layoutFaults() {
       if (a.el.contains(b.el) || b.el.contains(a.el)) continue;
       // The bar and the toast lie beside the scrolling page, not over it.
       if (!!a.el.closest('main') !== !!b.el.closest('main')) continue;
+      // What sticks to the edge lies over what scrolls beneath it; either can be brought clear.
+      if (!!a.el.closest('.sticks') !== !!b.el.closest('.sticks')) continue;
       if (a.el.closest('.scroller') && a.el.closest('.scroller') === b.el.closest('.scroller') && (a.el.matches('.head') || b.el.matches('.head'))) continue;
       const wide = Math.min(a.box.right, b.box.right) - Math.max(a.box.left, b.box.left);
       const high = Math.min(a.box.bottom, b.box.bottom) - Math.max(a.box.top, b.box.top);

@@ -42,6 +42,62 @@ export const screens = [
       await page.getByRole('button', { name: 'Row 2, all its cells' }).click();
     },
   },
+  {
+    name: 'sow-84-zoomed',
+    hash: '#/sow/p-tomato',
+    steps: async (page) => {
+      await page.getByLabel('Kind').selectOption('cells-84');
+      await page.getByRole('button', { name: 'Larger cells' }).click();
+      await page.getByRole('gridcell', { name: 'Row 5, cell 3' }).click();
+    },
+  },
+  {
+    name: 'sow-84-whole',
+    hash: '#/sow/p-tomato',
+    steps: async (page) => {
+      await page.getByLabel('Kind').selectOption('cells-84');
+      await page.getByRole('button', { name: 'Smaller cells' }).click();
+    },
+  },
+  { name: 'sow-left', scene: 'left', hash: '#/sow/p-tomato' },
+  { name: 'sow-inches', scene: 'inches', hash: '#/sow/p-tomato' },
+  { name: 'sow-one', scene: 'one', hash: '#/sow' },
+  {
+    name: 'sow-many',
+    scene: 'many',
+    hash: '#/sow',
+    steps: (page) => page.getByRole('searchbox').fill('letuce row'),
+  },
+  { name: 'sow-long', scene: 'long', hash: '#/sow' },
+  {
+    name: 'sow-long-saved',
+    scene: 'long',
+    hash: '#/sow/p-tomato',
+    steps: async (page) => {
+      await page.getByRole('button', { name: 'Save the sowing' }).click();
+      await page.getByText('It is in the journal').waitFor();
+    },
+  },
+  { name: 'sow-warnings', scene: 'warnings', hash: '#/sow/p-tomato' },
+  {
+    name: 'sow-warnings-tray',
+    scene: 'warnings',
+    hash: '#/sow/p-let',
+    steps: async (page) => {
+      await page.getByLabel('Compost').selectOption('garden_soil');
+      await page.getByRole('button', { name: 'Deeper' }).click();
+      await page.getByRole('button', { name: 'Deeper' }).click();
+      await page.getByRole('button', { name: 'Deeper' }).click();
+      await page.getByText('The order of work').click();
+    },
+  },
+  {
+    name: 'sow-existing',
+    scene: 'warnings',
+    hash: '#/sow/p-tomato',
+    steps: (page) => page.getByRole('combobox', { name: 'Tray' }).selectOption('t-a4'),
+  },
+  { name: 'sow-another-day', hash: '#/sow/p-tomato', steps: (page) => page.getByRole('radio', { name: 'Another day' }).check() },
   { name: 'sow-batch', hash: '#/sow', steps: (page) => page.getByRole('radio', { name: 'Without seed' }).check() },
   { name: 'sow-empty', scene: 'empty', hash: '#/sow' },
   { name: 'trays', hash: '#/trays' },

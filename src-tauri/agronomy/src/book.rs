@@ -177,6 +177,11 @@ mod tests {
                 "legal_minimum = [70,",
                 "legal_minimum",
             ),
+            (
+                "alternating_c = [[20, 30]",
+                "alternating_c = [[30, 20]",
+                "alternating_c",
+            ),
             ("hours = [12, 24]", "hours = [24, 12]", "before_sowing"),
             ("days = [65, 90]", "days = [90, 65]", "maturity"),
             ("[10, 53]", "[10, 0]", "days to emergence"),

@@ -34,6 +34,9 @@ pub struct Crop {
     pub depth_mm: (f64, f64),
     /// What light does to germination.
     pub light: LightNeed,
+    /// The nights (16 hours) and days (8 hours) in °C at which its seed is
+    /// tested, where the rules of seed testing allow no constant temperature.
+    pub alternating_c: Option<(f64, f64)>,
     /// What helps before it is sown; of chipping and soaking either is enough.
     pub before_sowing: Vec<Treatment>,
     /// What it is sown in.

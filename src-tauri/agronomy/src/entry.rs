@@ -40,6 +40,7 @@ pub(crate) struct Entry {
     seed_thickness_mm: Figure<f64>,
     depth_mm: Figure<(f64, f64)>,
     light: Figure<LightNeed>,
+    alternating_c: Option<Figure<(f64, f64)>>,
     before_sowing: Option<Figure<Vec<Treatment>>>,
     compost: Figure<SowingCompost>,
     seedlings_per_seed: Option<Figure<f64>>,
@@ -153,6 +154,7 @@ impl Entry {
             seed_thickness_mm: read.take("seed_thickness_mm", self.seed_thickness_mm)?,
             depth_mm: read.take("depth_mm", self.depth_mm)?,
             light: read.take("light", self.light)?,
+            alternating_c: read.maybe("alternating_c", self.alternating_c)?,
             before_sowing: read
                 .maybe("before_sowing", self.before_sowing)?
                 .unwrap_or_default(),
@@ -210,6 +212,7 @@ impl Crop {
                 within(self.seed_thickness_mm, 0.01, self.seed_length_mm),
             ),
             ("depth_mm", rises(self.depth_mm, 0.0, 500.0)),
+            ("alternating_c", maybe_rises(self.alternating_c, 0.0, 60.0)),
             (
                 "seedlings_per_seed",
                 within(self.seedlings_per_seed, 1.0, 10.0),

@@ -10,8 +10,8 @@ use crate::picture::Picture;
 use crate::round::round_view;
 use crate::say::Say;
 use crate::view::{
-    Answer, BenchView, DeviceForm, ResultsAsked, ResultsView, RoundView, SeedView, SettingsView,
-    TrayView, TraysView,
+    Answer, BenchView, DeviceForm, EnoughAsk, EnoughView, ResultsAsked, ResultsView, RoundView,
+    SeedView, SettingsView, TrayView, TraysView,
 };
 use crate::{bench, device, line, results, seed, settings, tray_page, trays};
 use chrono_tz::Tz;
@@ -109,6 +109,14 @@ impl App {
     /// If there is no such packet or the journal cannot be read.
     pub fn bench(&self, stamp: &Stamp, packet: Option<&str>) -> Result<BenchView, AppError> {
         bench::view(&self.journal, stamp, packet)
+    }
+
+    /// How many seeds or cells of a packet are enough for the plants wanted.
+    ///
+    /// # Errors
+    /// Odds out of range, no such packet, or the journal cannot be read.
+    pub fn enough(&self, stamp: &Stamp, ask: EnoughAsk) -> Result<EnoughView, AppError> {
+        bench::enough(&self.journal, stamp, ask)
     }
 
     /// The notices wanted in the days to come, and when to plan again.

@@ -27,6 +27,7 @@ pub(crate) fn line(packet: &PacketState, learnt: &Learnt, today: NaiveDate) -> P
         year: described.packed_year.or(described.harvested_year),
         germination: span(packet, learnt, today).map(|(low, high)| [low, high]),
         seeds_left: packet.seeds_left(),
+        source: described.source.clone(),
     }
 }
 

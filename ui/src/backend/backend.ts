@@ -8,6 +8,8 @@ import type {
   ResultsAsked,
   ResultsView,
   PhotoView,
+  EnoughAsk,
+  EnoughView,
   RoundView,
   SeedView,
   SettingsView,
@@ -34,6 +36,7 @@ export interface Backend {
   seed(): Promise<SeedView>;
   bench(packet: string | null): Promise<BenchView>;
   results(asked: ResultsAsked): Promise<ResultsView>;
+  enough(ask: EnoughAsk): Promise<EnoughView>;
   settings(): Promise<SettingsView>;
   setDevice(device: DeviceForm): Promise<SettingsView>;
   act(request: ActRequest): Promise<Answer>;

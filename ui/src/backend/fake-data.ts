@@ -1,7 +1,6 @@
 import type {
   Arg,
   BandPoint,
-  BenchView,
   Choice,
   CropName,
   DeviceForm,
@@ -35,9 +34,9 @@ export const at = (d: number, time = '08:10') => `${day(d)}T${time}:00`;
 
 export const say = (key: string, args: Record<string, Arg> = {}): Say => ({ key, args });
 export const n = (value: number): Arg => ({ as: 'number', value });
-const c = (value: number): Arg => ({ as: 'celsius', value });
-const text = (value: string): Arg => ({ as: 'text', value });
-const on = (d: number): Arg => ({ as: 'day', value: day(d) });
+export const c = (value: number): Arg => ({ as: 'celsius', value });
+export const text = (value: string): Arg => ({ as: 'text', value });
+export const on = (d: number): Arg => ({ as: 'day', value: day(d) });
 const word = (value: string): Arg => ({ as: 'word', value });
 
 const place = (id: string, name: string, kind: string, light: string): PlaceHead => ({ id, name, kind, light });
@@ -49,10 +48,10 @@ export const places = {
   frame: place('frame', 'Cold frame by the wall', 'cold_frame', 'bright'),
 };
 
-const crop = (key: string, known = true): CropName => ({ key, known });
+export const crop = (key: string, known = true): CropName => ({ key, known });
 const none: NumbersView = { up: 0, gone_on: 0, thinned: 0, lost: 0, planted_out: 0, sold: 0, given_away: 0, there: 0 };
 export const numbers = (part: Partial<NumbersView>): NumbersView => ({ ...none, ...part });
-const range = (from: number, to: number) => Array.from({ length: to - from }, (_, i) => from + i);
+export const range = (from: number, to: number) => Array.from({ length: to - from }, (_, i) => from + i);
 
 function line(
   plants: PlantsRef,
@@ -322,7 +321,7 @@ function page(id: string, key: string, variety: string, rest: Partial<PacketForm
   const known = crops.includes(key);
   const year = described.packed_year ?? described.harvested_year;
   return {
-    line: { packet: id, crop: crop(key, known), variety, year, germination, seeds_left: left },
+    line: { packet: id, crop: crop(key, known), variety, year, germination, seeds_left: left, source: described.source },
     outlook: germination
       ? say('fake-outlook-span', { low: n(Math.round(germination[0] * 10)), high: n(Math.round(germination[1] * 10)) })
       : null,
@@ -335,7 +334,7 @@ function page(id: string, key: string, variety: string, rest: Partial<PacketForm
 export const crops = ['bean_snap', 'beet', 'cabbage', 'carrot', 'celery', 'corn_sweet', 'eggplant', 'lettuce', 'onion', 'parsley', 'parsnip', 'pepper', 'tomato'];
 
 export const packets: PacketPage[] = [
-  page('p-tomato', 'tomato', 'Amber Lantern', { packed_year: 2025, seeds: 30, stated_germination: 0.9 }, [0.72, 0.94], 2, 18),
+  page('p-tomato', 'tomato', 'Amber Lantern', { packed_year: 2025, seeds: 30, stated_germination: 0.9, source: 'Swap table' }, [0.72, 0.94], 2, 18),
   page('p-pepper', 'pepper', 'Little Bell', { packed_year: 2024, storage: 'fridge_sealed' }, [0.6, 0.9], 1, null),
   page('p-aub', 'eggplant', 'Dusk', { packed_year: 2019, storage: 'warm_room' }, [0.2, 0.5], 1, 9),
   page('p-let', 'lettuce', 'Curled Butter', { harvested_year: 2025 }, [0.7, 0.9], 3, null),
@@ -369,40 +368,3 @@ export const settings = (demo: boolean): SettingsView => ({
   entries: 3127,
 });
 
-export function bench(packet: string | null): BenchView {
-  const chosen = packets.find((p) => p.line.packet === packet);
-  const due = (from: number, to: number) => ({
-    due: chosen ? { first: day(from), d10: day(from + 1), d50: day(Math.round((from + to) / 2)), d90: day(to) } : null,
-    say: chosen ? say('fake-due-days', { first: n(from), last: n(to) }) : null,
-    none_comes_up: false,
-  });
-  return {
-    packets: packets.map((p) => p.line),
-    places: [
-      { place: places.prop, usual: { min_c: 20, max_c: 24 }, ...due(6, 9) },
-      { place: places.sill, usual: { min_c: 15, max_c: 20 }, ...due(10, 16) },
-      { place: places.glass, usual: { min_c: 7, max_c: 20 }, ...due(16, 24) },
-      {
-        place: places.shed, usual: { min_c: 5, max_c: 11 }, due: null,
-        say: chosen ? say('fake-place-none', { temperature: c(10) }) : null, none_comes_up: chosen !== undefined,
-      },
-    ],
-    trays: [{ tray: 't-a4', code: 'A4', container: 'cells', place: places.sill, rows: 4, columns: 3, taken: [0, 1, 2, 3] }],
-    next_code: 'K10',
-    chosen: chosen
-      ? {
-          packet: chosen.line,
-          outlook: chosen.outlook,
-          own: chosen.own,
-          seeds_for: chosen.line.germination ? range(1, 101).map((wanted) => Math.ceil(wanted * 1.4) + 1) : [],
-          depth_mm: chosen.line.germination ? [5, 8] : null,
-          before_sowing: [],
-          wants: { soak_hours: null, chip: false, cold_weeks: null },
-          seed_mm: chosen.line.germination ? [3, 1] : null,
-          light: chosen.line.crop.key === 'lettuce' ? say('fake-light-need-needed') : null,
-          recommended: { min_c: 18, max_c: 27 },
-          cautions: chosen.described.treated ? [say('fake-caution-treated-seed')] : [],
-        }
-      : null,
-  };
-}

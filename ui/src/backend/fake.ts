@@ -1,4 +1,5 @@
 import type { Backend, OfPhoto } from './backend';
+import { bench, enough } from './fake-bench';
 import * as data from './fake-data';
 import * as photos from './fake-photos';
 import { fakeWords } from './fake-words';
@@ -10,6 +11,7 @@ import type {
   AppError,
   CorrectRequest,
   DeviceForm,
+  EnoughAsk,
   JobView,
   ResultsAsked,
   PhotoView,
@@ -54,7 +56,7 @@ function answers(act: Act, job: JobView, tray: string | null, place: string): bo
 
 /**
  * Canned views, for tests and for looking at the screens in a plain browser.
- * Scenes: `demo`, `choose`, `empty`, `quiet`, `many` (200 trays), `refusing` (acts fail), `broken` (views fail).
+ * Scenes: `demo`, `choose`, `empty`, `quiet`, `many` (200 trays, 300 packets), `one` (packet), `long` (names), `left` (hand), `inches`, `warnings`, `refusing` (acts fail), `broken` (views fail).
  */
 export class FakeBackend implements Backend {
   readonly scene: string;
@@ -73,6 +75,8 @@ export class FakeBackend implements Backend {
 
   constructor(scene = 'demo') {
     this.scene = scene;
+    if (scene === 'left') this.device.hand = 'left';
+    if (scene === 'inches') this.device.length = 'inch';
     this.#journal = scene === 'choose' ? 'choose' : scene === 'empty' ? 'own' : 'demo';
   }
 
@@ -143,8 +147,16 @@ export class FakeBackend implements Backend {
 
   bench = async (packet: string | null) => {
     this.#mayFail();
-    const view = data.bench(packet);
-    return this.#bare ? { ...view, packets: [], places: [], trays: [], chosen: null } : view;
+    const view = bench(packet, this.scene);
+    // What was just sown leaves room beside it.
+    const sown = this.#done.some((d) => !d.undone && d.request.do === 'sow');
+    if (sown) view.trays.push({ tray: 't-k7', code: 'K10', container: 'cells', place: data.places.sill, rows: 6, columns: 4, taken: [0, 1, 2, 3, 4], warnings: [] });
+    return this.#bare ? { ...view, packets: [], places: [], trays: [], last: null, chosen: null } : view;
+  };
+
+  enough = async (ask: EnoughAsk) => {
+    this.#mayFail();
+    return enough(ask);
   };
 
   results = async (asked: ResultsAsked) => {

@@ -14,6 +14,7 @@ export class TauriBackend implements Backend {
   seed: Backend['seed'] = () => invoke('seed');
   bench: Backend['bench'] = (packet) => invoke('bench', { packet });
   results: Backend['results'] = (asked) => invoke('results', { asked });
+  enough: Backend['enough'] = (ask) => invoke('enough', { ask });
   settings: Backend['settings'] = () => invoke('settings');
   setDevice: Backend['setDevice'] = (device: DeviceForm) => invoke('set_device', { device });
   act: Backend['act'] = (request: ActRequest) => invoke('act', { request });

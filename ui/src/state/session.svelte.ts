@@ -133,8 +133,8 @@ export class Session {
   }
 
   /** Writes an act; none if it was asked about and declined. Rejects with an AppError. */
-  async act(act: Act): Promise<Written | null> {
-    const happened = undated.has(act.do) ? null : this.happened;
+  async act(act: Act, at: string | null = this.happened): Promise<Written | null> {
+    const happened = undated.has(act.do) ? null : at;
     const request = { act: $state.snapshot(act) as Act, happened, hand: '' };
     return this.#say((confirmed) => this.backend.act({ ...request, confirmed }));
   }

@@ -447,8 +447,6 @@ fn cuttings_start_without_a_packet_and_the_bench_shows_what_is_free() {
             "caution-compost-dust"
         ]
     );
-    let seeds: Vec<u32> = chosen.seeds_for.iter().map(|it| it.unwrap()).collect();
-    assert!(seeds.is_sorted() && seeds[0] >= 1 && seeds[99] > 100);
 }
 
 #[test]

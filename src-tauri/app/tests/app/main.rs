@@ -2,6 +2,7 @@
 #![cfg(test)]
 
 mod acts;
+mod bench;
 mod correcting;
 mod demo;
 mod judgement;

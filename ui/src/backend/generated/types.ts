@@ -421,7 +421,16 @@ say: Say | null,
 /**
  * None would come up there.
  */
-none_comes_up: boolean, };
+none_comes_up: boolean, 
+/**
+ * The place that suits best: not too dark for it, in the warmth
+ * recommended, and soonest up.
+ */
+best: boolean, 
+/**
+ * What speaks against it.
+ */
+warnings: Array<Coded>, };
 
 /**
  * All that the Sow screen needs, for the packet chosen if one is.
@@ -443,6 +452,10 @@ trays: Array<FreeTray>,
  * The code the next new tray will get.
  */
 next_code: string, 
+/**
+ * The last sowing, to do the same again.
+ */
+last: LastSown | null, 
 /**
  * About the chosen packet.
  */
@@ -511,11 +524,6 @@ outlook: Say | null,
  */
 own: Say | null, 
 /**
- * Seeds for the plants wanted, for 1 to 100 plants at index 0 to 99 (at
- * the confidence of 0.9); none where it is not known or too many.
- */
-seeds_for: Array<number | null>, 
-/**
  * Depth to sow at, mm, lowest and highest.
  */
 depth_mm: [number, number] | null, 
@@ -542,7 +550,11 @@ recommended: RangeView | null,
 /**
  * Cautions (treated seed, poisonous seedlings, compost dust).
  */
-cautions: Array<Say>, };
+cautions: Array<Say>, 
+/**
+ * What speaks against sowing it now: too early, too late.
+ */
+warnings: Array<Coded>, };
 
 /**
  * A code the UI acts on and the words for it.
@@ -864,7 +876,11 @@ columns: number,
 /**
  * Cells that are taken.
  */
-taken: Array<number>, };
+taken: Array<number>, 
+/**
+ * What speaks against the chosen packet beside what is in it.
+ */
+warnings: Array<Coded>, };
 
 /**
  * What is true of the growing.
@@ -1039,6 +1055,25 @@ key: string,
  * Name.
  */
 name: Say, };
+ * The last sowing.
+ */
+export type LastSown = { 
+/**
+ * Crop.
+ */
+crop: CropName, 
+/**
+ * Variety.
+ */
+variety: string, 
+/**
+ * What it was: so many seeds in so many cells, where.
+ */
+say: Say, 
+/**
+ * What does the same again, into a new tray.
+ */
+act: Act, };
 
 /**
  * What comes next.
@@ -1163,7 +1198,11 @@ germination: [number, number] | null,
 /**
  * Seeds left, if it is known.
  */
-seeds_left: number | null, };
+seeds_left: number | null, 
+/**
+ * Where it is from; may be empty.
+ */
+source: string, };
 
 /**
  * A packet with what is known of it.

@@ -632,7 +632,7 @@ outlook-own = { $sowings ->
 light-need-needed = Comes up better in the light: cover thinly or not at all
 light-need-dark = Comes up better in the dark: cover it well
 
-caution-compost-dust = Damp compost before you tip it and keep the dust out of your lungs: it can carry Legionella. Wash your hands.
+caution-compost-dust = Compost dust can carry Legionella: wear gloves, damp the compost and the bench before you tip or sweep, keep your face away, and wash your hands. Follow the words on the bag and local rules.
 caution-treated-seed = Treated seed: wear gloves, keep it from children and animals, never eat it, and follow the packet.
 caution-electricity = Heat and water: use only kit made for damp places, on a protected socket, and follow local rules; leave wiring to a qualified electrician.
 caution-poisonous-leaves = Leaves and stems are poisonous to eat: keep them from children and animals.
