@@ -4,6 +4,7 @@
 
 #![cfg(test)]
 
+mod bench;
 mod crash;
 mod demo;
 mod growing;

@@ -536,6 +536,18 @@ before_sowing: Array<Say>,
  */
 wants: TreatmentWanted, 
 /**
+ * What to say of a depth under the lowest and of one over the highest.
+ */
+too_shallow: Say, 
+/**
+ * See above.
+ */
+too_deep: Say, 
+/**
+ * The compost it wants, and what to say of those it does badly in.
+ */
+compost: CompostAdvice | null, 
+/**
  * Seed length and thickness, mm.
  */
 seed_mm: [number, number] | null, 
@@ -566,6 +578,36 @@ export type Coded = {
 code: string, 
 /**
  * What to show.
+ */
+say: Say, };
+
+/**
+ * What a crop is sown in.
+ */
+export type CompostAdvice = { 
+/**
+ * The compost, a word of the journal.
+ */
+compost: string, 
+/**
+ * How it should be.
+ */
+say: Say, 
+/**
+ * Those it does badly in.
+ */
+unsuited: Array<CompostWarning>, };
+
+/**
+ * A compost that a crop does badly in.
+ */
+export type CompostWarning = { 
+/**
+ * The compost, a word of the journal.
+ */
+compost: string, 
+/**
+ * Why.
  */
 say: Say, };
 
@@ -746,6 +788,51 @@ say: Say,
  * The odds there would be then.
  */
 gives: Say, };
+ * How many would be enough?
+ */
+export type EnoughAsk = { 
+/**
+ * Of which packet.
+ */
+packet: string, 
+/**
+ * Plants wanted.
+ */
+wanted: number, 
+/**
+ * In how many of a hundred times it is to be enough: 80, 90 or 95.
+ */
+odds: number, 
+/**
+ * Seeds in a cell; at least 1.
+ */
+seeds_per_cell: number, };
+
+/**
+ * How many are enough.
+ */
+export type EnoughView = { 
+/**
+ * What was asked.
+ */
+of: EnoughAsk, 
+/**
+ * Seeds, however they are spread; none where it is not known, or where
+ * better seed is needed.
+ */
+seeds: number | null, 
+/**
+ * Cells with so many seeds in each; none as before.
+ */
+cells: number | null, 
+/**
+ * In words, for seeds sown together.
+ */
+say_seeds: Say, 
+/**
+ * In words, for seeds in cells.
+ */
+say_cells: Say, };
 
 /**
  * What an entry says that can be said better.
