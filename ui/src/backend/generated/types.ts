@@ -752,42 +752,6 @@ d50: string | null,
 d90: string | null, };
 
 /**
- * The grower's own judgement on a sowing that did badly.
- */
-export type Explanation = { 
-/**
- * Causes, as `too_cold`.
- */
-causes: Array<string>, 
-/**
- * In the grower's words; may be empty.
- */
-text: string, 
-/**
- * When it was said.
- */
-at: string, };
-
-/**
- * What may be found on digging up, and what it would say.
- */
-export type Find = { 
-/**
- * Firm ones.
- */
-firm: number, 
-/**
- * Soft ones.
- */
-soft: number, 
-/**
- * What was found, for a button.
- */
-say: Say, 
-/**
- * The odds there would be then.
- */
-gives: Say, };
  * How many would be enough?
  */
 export type EnoughAsk = { 
@@ -833,6 +797,44 @@ say_seeds: Say,
  * In words, for seeds in cells.
  */
 say_cells: Say, };
+
+/**
+ * The grower's own judgement on a sowing that did badly.
+ */
+export type Explanation = { 
+/**
+ * Causes, as `too_cold`.
+ */
+causes: Array<string>, 
+/**
+ * In the grower's words; may be empty.
+ */
+text: string, 
+/**
+ * When it was said.
+ */
+at: string, };
+
+/**
+ * What may be found on digging up, and what it would say.
+ */
+export type Find = { 
+/**
+ * Firm ones.
+ */
+firm: number, 
+/**
+ * Soft ones.
+ */
+soft: number, 
+/**
+ * What was found, for a button.
+ */
+say: Say, 
+/**
+ * The odds there would be then.
+ */
+gives: Say, };
 
 /**
  * What an entry says that can be said better.
@@ -1118,6 +1120,27 @@ range: RangeView,
 of: string, };
 
 /**
+ * The last sowing.
+ */
+export type LastSown = { 
+/**
+ * Crop.
+ */
+crop: CropName, 
+/**
+ * Variety.
+ */
+variety: string, 
+/**
+ * What it was: so many seeds in so many cells, where.
+ */
+say: Say, 
+/**
+ * What does the same again, into a new tray.
+ */
+act: Act, };
+
+/**
  * Plants lost to one cause.
  */
 export type Loss = { 
@@ -1142,25 +1165,6 @@ key: string,
  * Name.
  */
 name: Say, };
- * The last sowing.
- */
-export type LastSown = { 
-/**
- * Crop.
- */
-crop: CropName, 
-/**
- * Variety.
- */
-variety: string, 
-/**
- * What it was: so many seeds in so many cells, where.
- */
-say: Say, 
-/**
- * What does the same again, into a new tray.
- */
-act: Act, };
 
 /**
  * What comes next.
