@@ -10,6 +10,7 @@ export const screens = [
   { name: 'round-quiet', scene: 'quiet', hash: '#/round' },
   { name: 'round-refused', scene: 'refusing', hash: '#/round', steps: press('Moist') },
   { name: 'round-broken', scene: 'broken', hash: '#/trays' },
+  { name: 'round-growing', scene: 'growing', hash: '#/round' },
   { name: 'round-later', hash: '#/round', steps: press('Later: into the light') },
   { name: 'round-earlier', hash: '#/round', steps: press('Writing down something earlier?') },
   { name: 'round-read', hash: '#/round', steps: press('Read') },

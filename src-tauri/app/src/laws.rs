@@ -414,10 +414,8 @@ impl Grower {
                 place.jobs.len() + cards.sum::<usize>()
             })
             .sum();
-        assert_eq!(
-            in_view,
-            shown.iter().filter(|job| job.place.is_some()).count()
-        );
+        let nowhere: usize = view.nowhere.iter().map(|card| card.jobs.len()).sum();
+        assert_eq!(in_view + nowhere, shown.len());
         assert!(
             view.next
                 .as_ref()
@@ -458,7 +456,11 @@ impl Grower {
                         growth: &growth,
                         now,
                     };
-                    said(&growth.forecast_view(case.sowing, now.date()).say);
+                    said(
+                        &growth
+                            .forecast_view(case.picture, case.sowing, now.date())
+                            .say,
+                    );
                     check_judgement(&case);
                 }
             }

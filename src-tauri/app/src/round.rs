@@ -17,14 +17,14 @@ use plumule_journal::id::PlaceId;
 use plumule_journal::state::PlaceState;
 use plumule_journal::subject::Plants;
 
-/// What is due now, place by place. A living tray that stands nowhere (its
-/// move is missing from a merge) cannot be walked to and is not in it.
+/// What is due now, place by place, and of living trays that stand nowhere (a
+/// move is missing from a merge).
 pub(crate) fn round_view(picture: &Picture, now: NaiveDateTime) -> RoundView {
     let plan = Plan::of(picture, now);
     let all = plan.all();
     let (shown, rest): (Vec<Job>, Vec<Job>) = all
         .into_iter()
-        .partition(|job| job.place.is_some() && nagging::shown(picture, job, now));
+        .partition(|job| nagging::shown(picture, job, now));
     let places = picture
         .walk()
         .into_iter()
@@ -35,10 +35,16 @@ pub(crate) fn round_view(picture: &Picture, now: NaiveDateTime) -> RoundView {
     } else {
         None
     };
+    let lost: Vec<&LivingTray<'_>> = plan
+        .trays
+        .iter()
+        .filter(|tray| tray.place.is_none())
+        .collect();
     RoundView {
         at: now,
         evening: rounds::evening(picture, now.date()).is_some_and(|evening| now >= evening),
         places,
+        nowhere: cards(&plan, &lost, &shown),
         next,
         any_living: !plan.trays.is_empty(),
         away_until: picture.away_until(now.date()),

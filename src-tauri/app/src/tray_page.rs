@@ -117,7 +117,7 @@ fn page(
         wanted: sowing.and_then(|sowing| sowing.sown.wanted),
         forecast: case
             .as_ref()
-            .map(|case| case.growth.forecast_view(case.sowing, now.date())),
+            .map(|case| case.growth.forecast_view(picture, case.sowing, now.date())),
         verdict: case.as_ref().and_then(verdict_view),
         reasons: case.as_ref().map(reasons).unwrap_or_default(),
         explained: sowing

@@ -66,7 +66,7 @@ function line(
 const sowing = (id: string): PlantsRef => ({ type: 'sowing', id });
 const batch = (id: string): PlantsRef => ({ type: 'batch', id });
 
-const lines = {
+export const lines = {
   tomato: line(sowing('s-tomato'), crop('tomato'), 'Amber Lantern', 'sown', 4, { packet: 'p-tomato', seeds: 12, progress: 0.62, cells: range(0, 12) }),
   pepper: line(sowing('s-pepper'), crop('pepper'), 'Little Bell', 'coming_up', 9, {
     seeds: 12, numbers: numbers({ up: 5, there: 5 }), cells: range(12, 24),

@@ -2,6 +2,7 @@ import type { Backend, OfPhoto } from './backend';
 import { bench, enough } from './fake-bench';
 import * as data from './fake-data';
 import * as photos from './fake-photos';
+import { growing } from './fake-growing';
 import { fakeWords } from './fake-words';
 import { results } from './fake-year';
 import type {
@@ -115,10 +116,11 @@ export class FakeBackend implements Backend {
       const cards = first?.cards ?? [];
       if (first) first.cards = Array.from({ length: 100 }, (_, i) => cards.map((c) => ({ ...c, tray: `${c.tray}-${i}`, jobs: c.jobs.map((j) => ({ ...j, key: `${j.key}-${i}` })) }))).flat();
     }
+    const grown = this.scene === 'growing' ? growing(places, data.lines) : { places, nowhere: [] };
     return {
       at: data.now,
       evening: false,
-      places,
+      ...grown,
       next: quiet
         ? { at: `${data.day(1)}T08:00:00`, say: data.say('fake-next', { place: { as: 'text', value: 'shed' } }) }
         : null,

@@ -29,6 +29,8 @@ pub(crate) struct Course {
     pub(crate) read_share: f64,
     /// The mean it is reckoned to stand at from tomorrow, °C.
     pub(crate) mean_to_come_c: f64,
+    /// Where it lies, and what the days there were on average, °C.
+    pub(crate) here: Option<(PlaceId, f64)>,
     /// Progress at each of the moments asked about, never falling.
     pub(crate) at: Vec<f64>,
     /// Lowest and highest of each day until now, °C; none for a day in the
@@ -69,6 +71,23 @@ impl<'a> Bed<'a> {
     /// Whether a moment in a place counts as cold.
     fn cold(&self, place: PlaceId, at: NaiveDateTime) -> bool {
         self.fridges.contains(&place) || self.cold_until.is_some_and(|until| at < until)
+    }
+
+    /// Mean of the days since it came where it lies, °C.
+    fn mean_here(
+        &self,
+        ranges: &[Option<(f64, f64)>],
+        sown: NaiveDate,
+        today: NaiveDate,
+    ) -> Option<f64> {
+        let moved = self.stays.iter().map(|(since, _)| since.date());
+        let since = moved.filter(|day| *day <= today).max()?;
+        let days = sown.iter_days().zip(ranges);
+        let here: Vec<f64> = days
+            .filter(|(day, _)| *day >= since)
+            .filter_map(|(_, range)| range.map(|(min_c, max_c)| min_c.midpoint(max_c)))
+            .collect();
+        (!here.is_empty()).then(|| here.iter().sum::<f64>() / here.len() as f64)
     }
 
     fn moved_on(&self, day: NaiveDate) -> bool {
@@ -137,6 +156,8 @@ pub(crate) fn course(
     course.read_share = if days > 0.0 { read / days } else { 0.0 };
 
     let place = bed.place_at(now.max(sown))?;
+    let mean_here = bed.mean_here(&course.ranges, sown.date(), today);
+    course.here = mean_here.map(|mean_c| (place, mean_c));
     let ahead = today.checked_add_days(Days::new(AHEAD_DAYS))?;
     let heat_back = temperatures.heat_back(place).map(|back| back.min(ahead));
     let last_odd = heat_back.max(bed.cold_until.map(|until| until.date()));

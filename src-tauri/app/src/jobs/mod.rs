@@ -6,11 +6,15 @@
 #[cfg(test)]
 mod care_tests;
 mod cold;
+mod cooler;
 mod cover;
+mod empty;
+mod feed;
 mod feel;
 mod harden;
 mod late;
 mod leaves;
+mod leggy;
 mod light;
 mod look;
 mod plant_out;
@@ -23,6 +27,8 @@ mod sow_on;
 mod tests;
 mod thin;
 mod tray;
+mod unknown;
+mod where_it_is;
 
 pub(crate) use tray::LivingTray;
 
@@ -106,6 +112,11 @@ impl Job {
 /// The word of a kind, in keys of jobs.
 pub(crate) fn kind_word(kind: JobKind) -> &'static str {
     match kind {
+        JobKind::SayWhere => "say_where",
+        JobKind::CoolerNow => "cooler_now",
+        JobKind::LookForLegginess => "look_for_legginess",
+        JobKind::Feed => "feed",
+        JobKind::EmptyTheTray => "empty_the_tray",
         JobKind::IntoTheLight => "into_the_light",
         JobKind::CoverOff => "cover_off",
         JobKind::EndOfTheColdWeeks => "end_of_the_cold_weeks",
@@ -163,9 +174,16 @@ impl<'a> Plan<'a> {
         let mut jobs = read::jobs(self);
         for tray in &self.trays {
             let mut of_tray: Vec<Job> = Vec::new();
+            if let Some(job) = empty::job(self, tray) {
+                jobs.push(job.in_tray(tray));
+                continue;
+            }
+            of_tray.extend(where_it_is::job(self, tray));
             of_tray.extend(feel::job(self, tray));
+            of_tray.extend(feed::job(self, tray));
             if !tray.sprouting() {
                 of_tray.extend(light::job(self, tray));
+                of_tray.extend(cooler::job(self, tray));
                 of_tray.extend(cover::job(self, tray));
                 of_tray.extend(harden::job(self, tray));
             }
@@ -173,10 +191,12 @@ impl<'a> Plan<'a> {
                 of_tray.extend(cold::job(self, tray, sowing));
                 of_tray.extend(look::job(self, tray, sowing));
                 of_tray.extend(late::job(self, sowing));
+                of_tray.extend(unknown::job(self, sowing));
                 if tray.sprouting() {
                     of_tray.extend(sow_on::job(self, tray, sowing));
                     continue;
                 }
+                of_tray.extend(leggy::job(self, tray, sowing));
                 of_tray.extend(thin::job(self, tray, sowing));
                 of_tray.extend(prick::job(self, tray, sowing));
             }

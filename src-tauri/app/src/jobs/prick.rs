@@ -30,7 +30,7 @@ pub(super) fn job(plan: &Plan<'_>, tray: &LivingTray<'_>, sowing: &SowingState) 
                 return None;
             }
             let up = half_up(sowing)?.at.local.date();
-            let due = true_leaves(plan, tray, up);
+            let due = true_leaves(plan, tray, Plants::Sowing(id), up);
             let why = plan
                 .named(Say::new("why-prick-out"), Plants::Sowing(id))
                 .with("there", number)

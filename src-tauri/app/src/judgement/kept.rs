@@ -9,7 +9,7 @@ use plumule_agronomy::{
 use plumule_journal::content::{Leaving, Seeds};
 use plumule_journal::id::PlaceId;
 use plumule_journal::state::{FeltAt, PlaceState, TrayState};
-use plumule_journal::words::{self, Blame, Feel, Light, LossCause, PlaceKind};
+use plumule_journal::words::{self, Blame, Feel, Light, LossCause, PlaceKind, Sight};
 
 /// Up to this progress it matters to coming up how it was kept.
 const CAME_UP: f64 = 1.6;
@@ -86,6 +86,11 @@ fn found(case: &Case<'_>) -> Option<Vec<Cause>> {
         felt_wet: wet.count() as u32,
         longest_gap_days: longest_gap(&felt),
         seen: &seen,
+        leggy: sowing
+            .plants
+            .sights
+            .iter()
+            .any(|seen| seen.sight == Sight::Leggy),
         light: after.light,
         heat_days: after.heat_days,
         ..Kept::new(

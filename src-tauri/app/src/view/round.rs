@@ -16,6 +16,8 @@ pub struct RoundView {
     pub evening: bool,
     /// Places in walking order, those with living trays or something due.
     pub places: Vec<PlaceRound>,
+    /// Living trays that stand nowhere, as far as anyone said.
+    pub nowhere: Vec<TrayCard>,
     /// Nothing is due: what comes next, and when.
     pub next: Option<NextDue>,
     /// Whether there is any living tray.
@@ -92,10 +94,14 @@ pub struct TrayCard {
 #[serde(rename_all = "snake_case")]
 #[ts(export, export_to = "types.ts")]
 pub enum JobKind {
+    /// Nobody said where a tray stands.
+    SayWhere,
     /// Something is up in a dark or heated place.
     IntoTheLight,
     /// Something is up under a cover.
     CoverOff,
+    /// Something is up where it is warmer than it wants to grow on.
+    CoolerNow,
     /// Seed in the cold is to come into the warm.
     EndOfTheColdWeeks,
     /// Seed on damp paper has sprouted: sow it on.
@@ -108,16 +114,22 @@ pub enum JobKind {
     FeelTheCompost,
     /// Read the thermometer.
     ReadTheThermometer,
+    /// See whether seedlings grow leggy.
+    LookForLegginess,
     /// Thin.
     Thin,
     /// Prick out.
     PrickOut,
+    /// Feed.
+    Feed,
     /// Pot on.
     PotOn,
     /// Harden off: out by day, in at night.
     HardenOff,
     /// Plant out.
     PlantOut,
+    /// All has gone from a tray: empty it.
+    EmptyTheTray,
 }
 
 /// One job.

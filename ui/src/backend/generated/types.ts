@@ -1059,7 +1059,7 @@ export type GroupBy = "crop" | "packet" | "place" | "compost" | "storage" | "dep
 /**
  * The kinds of job; each has a message `job-…`.
  */
-export type JobKind = "into_the_light" | "cover_off" | "end_of_the_cold_weeks" | "sow_on" | "look_for_seedlings" | "it_is_late" | "feel_the_compost" | "read_the_thermometer" | "thin" | "prick_out" | "pot_on" | "harden_off" | "plant_out";
+export type JobKind = "say_where" | "into_the_light" | "cover_off" | "cooler_now" | "end_of_the_cold_weeks" | "sow_on" | "look_for_seedlings" | "it_is_late" | "feel_the_compost" | "read_the_thermometer" | "look_for_legginess" | "thin" | "prick_out" | "feed" | "pot_on" | "harden_off" | "plant_out" | "empty_the_tray";
 
 /**
  * One job.
@@ -1728,6 +1728,10 @@ evening: boolean,
  * Places in walking order, those with living trays or something due.
  */
 places: Array<PlaceRound>, 
+/**
+ * Living trays that stand nowhere, as far as anyone said.
+ */
+nowhere: Array<TrayCard>, 
 /**
  * Nothing is due: what comes next, and when.
  */

@@ -111,6 +111,11 @@ stage-nothing-came-up = nothing came up
 stage-lost = lost
 stage-finished = finished
 
+job-say-where = say where it stands
+job-cooler-now = cooler now
+job-look-for-legginess = look for legginess
+job-feed = feed
+job-empty-the-tray = empty the tray
 job-into-the-light = into the light
 job-cover-off = cover off
 job-end-of-the-cold-weeks = end of the cold weeks
@@ -213,6 +218,20 @@ why-cold-over =
        *[other] { $crop }{ $variety } has had { $weeks } weeks in the cold. It is { $temperature } in { $place }: it wants { $from } to { $to } now.
     }
 why-look-more = Up so far: { $up } of { $seeds } { $crop }{ $variety }, and more are due.
+why-say-where = Nobody said where { $tray } ({ $crops }) stands, so nothing can be reckoned for it. Say where it is, and it is in that place’s round.
+why-cooler = Up: { $crops }. At { $temperature } in { $place } seedlings grow soft and tall; once up they want { $from } to { $to } by day.
+why-leggy = { $crop }{ $variety } is up in { $place } ({ $light }): by { $days } days stems stretch for want of light. Are they long and thin, or short and stout?
+why-light-leggy = { $crops } in { $place } is leggy: more light and less warmth today, and it grows stout from here on. Set deeper when pricking out, most stand again.
+why-feed = Set into fresh compost on { $since }: four weeks on { $crop }{ $variety } has used it up. Feed at half strength, on moist compost.
+why-feed-again = Last fed on { $since }: { $crop }{ $variety } wants it every two weeks until it goes out. At half strength, on moist compost.
+why-feed-pale = The leaves of { $crop }{ $variety } were pale on { $since }, and it has true leaves: feed at half strength, on moist compost.
+why-empty = All { $crops } that came up in { $tray } has gone{ $seeds ->
+        [0] .
+        [one] ; one seed never came up.
+       *[other] ; { $seeds } seeds never came up.
+    } Empty it, or say later if you still wait for more.
+why-look-unknown = { $crop }{ $variety } is not in the crop book, so nobody can say when: most seed comes up one to three weeks after sowing, and this is day { $days }.
+why-late-unknown = { $crop }{ $variety } is not in the crop book, so no odds can be told; at { $days } days, with { $up } up, most seed would have come. Dig up two, wait, or sow again.
 why-light-dark = Up: { $crops } ({ $up }), and it is dark in { $place }. Into the light today.
 why-light-heated = Up: { $crops } ({ $up }), over the heat of { $place }, where seedlings stretch. Somewhere light and cooler today.
 why-light-mixed = Up: { $crops } ({ $up }), but { $waiting } still wants the heat of { $place }. Cut the tray apart, move it all, or hang a lamp made for damp places over it.
@@ -261,14 +280,29 @@ hardiness-tender = tender
 
 ## Forecasts
 
-forecast-due = The first about { $first }, half by { $half }, most by { $most }; { $spread ->
+forecast-due = The first about { $first }, half by { $half }, nearly all by { $most }: { $spread ->
         [0] { $high }
        *[other] { $low } to { $high }
-    } in the end.
-forecast-past = Most should have been up by { $most }; { $spread ->
+    } in the end. It is { $way }: { $place } has been at { $temperature }.
+forecast-due-today = Nearly all by { $most }: { $spread ->
         [0] { $high }
        *[other] { $low } to { $high }
-    } were expected.
+    } in the end. Sown today, into { $temperature } in { $place }.
+forecast-half-up = Half were due by { $half }, nearly all are by { $most }: { $spread ->
+        [0] { $high }
+       *[other] { $low } to { $high }
+    } in the end. It is { $way }: { $place } has been at { $temperature }.
+forecast-past = Nearly all should have been up by { $most }; { $spread ->
+        [0] { $high }
+       *[other] { $low } to { $high }
+    } were expected. It is { $way }: { $place } has been at { $temperature }.
+way-0 = hardly begun
+way-1 = a quarter of the way
+way-2 = half-way
+way-3 = three quarters of the way
+way-4 = at the time when half of them are up
+way-5 = past the time when half of them are up
+way-6 = long past the time when half of them are up
 forecast-none = None comes up within a year at { $temperature }.
 forecast-winter = Waiting out the winter: it is looked for again from { $until }.
 forecast-cold-until = In its cold weeks until { $until }: it starts then.

@@ -94,6 +94,11 @@ heat-caution = Electricity and damp do not mix: unplug before you look at a heat
 heat-save = Write down
 
 job-for-today = Today
+do-lamp = A lamp hangs over it
+do-leggy = Long and thin
+do-sturdy = Short and stout
+do-feed = Fed
+round-nowhere = Trays without a place
 do-cut-apart = Cut the tray apart
 do-cover-off = Cover is off
 do-sow-on = Sow on…
