@@ -140,7 +140,7 @@ describe('Sow', () => {
   it('finds a packet without its accents, and with a slip', async () => {
     const { user } = await open('#/sow');
     const search = await screen.findByRole('searchbox', { name: 'Find a packet' });
-    const found = () => within(screen.getByRole('main')).getAllByRole('listitem').map((item) => item.textContent);
+    const found = () => within(screen.getByRole('list', { name: 'Which packet?' })).getAllByRole('listitem').map((item) => item.textContent);
     await user.type(search, 'echinacea');
     expect(found()).toEqual([expect.stringContaining('Échinacée')]);
     await user.clear(search);

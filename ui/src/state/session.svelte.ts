@@ -26,6 +26,8 @@ export interface Last {
   say: Say;
   act: string;
   undone: boolean;
+  /** The act that was first done, whatever was undone and brought back since. */
+  first: string;
 }
 
 /** What is sown again, and of what the bench is to be filled in. */
@@ -164,7 +166,7 @@ export class Session {
     if (!last) return;
     try {
       const written = await this.#say((confirmed) => this.backend.undo(last.act, confirmed));
-      if (written) this.last = { say: last.say, act: written.act, undone: !last.undone };
+      if (written) this.last = { say: last.say, act: written.act, undone: !last.undone, first: last.first };
     } catch (thrown) {
       this.lastError = asAppError(thrown);
     }
@@ -182,7 +184,7 @@ export class Session {
       answer = await send(true);
       if (answer.answer === 'asks_first') return null;
     }
-    this.last = { say: answer.say, act: answer.act, undone: false };
+    this.last = { say: answer.say, act: answer.act, undone: false, first: answer.act };
     this.lastError = null;
     this.refresh();
     return answer;
