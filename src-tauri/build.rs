@@ -24,6 +24,15 @@ const COMMANDS: &[&str] = &[
     "add_photo",
     "photos",
     "remove_photo",
+    "keep",
+    "work_begin",
+    "work",
+    "work_cancel",
+    "choose_file",
+    "export",
+    "quit",
+    "choose_folder",
+    "leave_folder",
 ];
 
 fn main() -> Result<(), Box<dyn std::error::Error>> {

@@ -3,6 +3,7 @@
 
 pub mod keep;
 
+use crate::keeper::Keeper;
 use crate::notify::Timer;
 use crate::shell::{Opened, Shell, error};
 use plumule_app::AppError;
@@ -132,6 +133,7 @@ async fn change<R: Runtime, T: Send + 'static>(
     apart(move || {
         let done = act(&app.state::<Shell>());
         app.state::<Timer>().poke();
+        app.state::<Keeper>().poke();
         done
     })
     .await

@@ -6,23 +6,34 @@
 pub mod clock;
 mod commands;
 mod files;
+mod keeper;
 mod notify;
 mod photos;
 mod shell;
+mod work;
 
 use shell::Shell;
 use std::error::Error;
 use std::path::PathBuf;
 use tauri::{AppHandle, Builder, Manager, Runtime};
+use work::Work;
 
 /// Opens the window and runs until it is closed. With `--demo` among the
-/// arguments it shows the demo journal.
+/// arguments it shows the demo journal. A second start brings the window of
+/// the first to the front, and ends.
 ///
 /// # Errors
 /// If the window cannot be opened.
 pub fn run() -> tauri::Result<()> {
     let demo = std::env::args().any(|word| word == "--demo");
-    assemble(Builder::default())
+    let first = tauri_plugin_single_instance::init(|app, _, _| {
+        if let Some(window) = app.get_webview_window("main") {
+            // A window that cannot come to the front is there all the same.
+            let _ = window.unminimize();
+            let _ = window.set_focus();
+        }
+    });
+    assemble(Builder::default().plugin(first))
         .setup(move |app| attend(app.handle(), app.path().app_data_dir()?, demo))
         .run(tauri::generate_context!())
 }
@@ -58,6 +69,15 @@ fn assemble<R: Runtime>(builder: Builder<R>) -> Builder<R> {
             photos::add_photo,
             photos::photos,
             photos::remove_photo,
+            commands::keep::keep,
+            commands::keep::work_begin,
+            commands::keep::work,
+            commands::keep::work_cancel,
+            commands::keep::choose_file,
+            commands::keep::export,
+            commands::keep::quit,
+            commands::keep::choose_folder,
+            commands::keep::leave_folder,
         ])
 }
 
@@ -68,6 +88,8 @@ fn attend<R: Runtime>(
     demo: bool,
 ) -> Result<(), Box<dyn Error>> {
     handle.manage(Shell::new(folder, demo));
+    handle.manage(Work::default());
+    handle.manage(keeper::start(handle.clone())?);
     let timer = notify::start(handle.clone(), notify::Desktop(handle.clone()))?;
     handle.manage(timer);
     Ok(())

@@ -8,6 +8,7 @@ mod bench;
 mod crash;
 mod demo;
 mod growing;
+mod keeping;
 mod later;
 mod main_job;
 mod notice;

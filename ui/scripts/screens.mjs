@@ -158,5 +158,28 @@ export const screens = [
   { name: 'year-empty', scene: 'empty', hash: '#/year' },
   { name: 'settings', hash: '#/settings' },
   { name: 'settings-place', hash: '#/settings', steps: press('Add a place') },
+  { name: 'start-file', scene: 'choose', hash: '#/round', steps: async (page) => {
+    await page.getByRole('button', { name: 'I have a file' }).click();
+    await page.getByRole('button', { name: 'Choose a file' }).click();
+    await page.getByText('57 of 57 photos verified').waitFor();
+  } },
+  { name: 'damaged', scene: 'damaged', hash: '#/round', steps: (page) => page.getByText('In all, 1,283').waitFor() },
+  { name: 'keep', scene: 'keep', hash: '#/keep' },
+  { name: 'round-newer', scene: 'newer', hash: '#/round' },
+  { name: 'keep-demo', hash: '#/keep' },
+  { name: 'keep-working', scene: 'working', hash: '#/keep', steps: press('Check now') },
+  { name: 'keep-checked', scene: 'keep', hash: '#/keep', steps: async (page) => {
+    await page.getByRole('button', { name: 'Check now' }).click();
+    await page.getByText('One thing is not as it should be').waitFor();
+  } },
+  { name: 'keep-inside', scene: 'keep', hash: '#/keep', steps: async (page) => {
+    await page.getByRole('button', { name: /^What is inside/ }).first().click();
+    await page.getByRole('button', { name: 'Restore this' }).waitFor();
+  } },
+  { name: 'keep-brings', scene: 'keep', hash: '#/keep', steps: async (page) => {
+    await page.getByRole('button', { name: 'Choose a file' }).first().click();
+    await page.getByRole('button', { name: 'Take it in' }).waitFor();
+  } },
+  { name: 'keep-move', scene: 'keep', hash: '#/keep', steps: (page) => page.getByText('Step by step').click() },
   { name: 'settings-leave', hash: '#/settings', steps: press('Leave the demo') },
 ];

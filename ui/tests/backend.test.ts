@@ -33,6 +33,15 @@ it('calls each command of the shell by its name and with its arguments', async (
   await app.history('place:p');
   await app.draft('sow');
   await app.keepDraft('sow', null);
+  await app.keep();
+  await app.beginWork({ work: 'check' });
+  await app.work();
+  await app.cancelWork();
+  await app.chooseFile();
+  await app.chooseFolder();
+  await app.leaveFolder();
+  await app.exportPart('report');
+  await app.quit();
   expect(await app.withdraw('e', false)).toBe('answered');
   expect(invoke.mock.calls).toEqual([
     ['start'],
@@ -51,6 +60,15 @@ it('calls each command of the shell by its name and with its arguments', async (
     ['history', { about: 'place:p' }],
     ['draft', { name: 'sow' }],
     ['keep_draft', { name: 'sow', text: null }],
+    ['keep'],
+    ['work_begin', { task: { work: 'check' } }],
+    ['work'],
+    ['work_cancel'],
+    ['choose_file'],
+    ['choose_folder'],
+    ['leave_folder'],
+    ['export', { part: 'report' }],
+    ['quit'],
     ['withdraw', { entry: 'e', confirmed: false }],
   ]);
 });

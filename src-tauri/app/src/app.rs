@@ -62,6 +62,13 @@ impl App {
         Ok(())
     }
 
+    /// It was written by a newer version: it is shown, and nothing can be
+    /// written until this program is updated.
+    #[must_use]
+    pub fn read_only(&self) -> bool {
+        self.journal.read_only()
+    }
+
     /// The round: what is due now.
     ///
     /// # Errors

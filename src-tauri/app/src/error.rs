@@ -76,7 +76,8 @@ pub(crate) fn asked(question: &Question) -> crate::view::Coded {
     }
 }
 
-fn coded(set: &str, code: &str, args: &BTreeMap<&'static str, Value>) -> Say {
+/// A code with its arguments in words.
+pub(crate) fn coded(set: &str, code: &str, args: &BTreeMap<&'static str, Value>) -> Say {
     args.iter()
         .fold(Say::new(words::key(set, code)), |say, (name, value)| {
             say.with(

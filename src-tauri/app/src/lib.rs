@@ -12,10 +12,12 @@ pub mod demo;
 mod device;
 mod drafts;
 pub mod error;
+mod exchange;
 mod growth;
 pub mod job_key;
 mod jobs;
 mod judgement;
+pub mod keep;
 #[cfg(test)]
 mod laws;
 mod line;

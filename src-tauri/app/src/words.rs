@@ -18,6 +18,7 @@ const FILES: &[&str] = &[
     include_str!("../../../ui/src/text/en-GB/later/judgement.ftl"),
     include_str!("../../../ui/src/text/en-GB/later/photos.ftl"),
     include_str!("../../../ui/src/text/en-GB/later/bench.ftl"),
+    include_str!("../../../ui/src/text/en-GB/later/report.ftl"),
     include_str!("../../../ui/src/text/en-GB/later/seed.ftl"),
     include_str!("../../../ui/src/text/en-GB/later/settings.ftl"),
     include_str!("../../../ui/src/text/en-GB/later/sow.ftl"),

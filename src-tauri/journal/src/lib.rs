@@ -46,5 +46,5 @@ pub use error::{Error, Fault, Question, Refusal, Value};
 pub use finding::{Finding, Findings, Progress, Step, Watch};
 pub use id::Ids;
 pub use journal::Journal;
-pub use recover::{Recovery, recover};
+pub use recover::{Recovery, look_over, recover};
 pub use wish::{Answer, Report, Wish};

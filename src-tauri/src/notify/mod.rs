@@ -21,7 +21,7 @@ use tauri::{AppHandle, Emitter, Manager, Runtime};
 use watch::Watch;
 
 /// Tells the window that time has moved on: it asks for its views again.
-const DUE_CHANGED: &str = "due-changed";
+pub const DUE_CHANGED: &str = "due-changed";
 
 /// A way to put a notice before the grower.
 pub trait Notices: Send + 'static {

@@ -20,8 +20,8 @@ struct Rule {
 
 /// What these bring is their own business: `age` takes a key from the system's
 /// chance, which nobody may foresee; `zip` has the same for a cipher that is
-/// not used here.
-const CLOSED: &[&str] = &["age", "zip"];
+/// not used here, `icalendar` for events that are given no name of their own.
+const CLOSED: &[&str] = &["age", "icalendar", "zip"];
 
 /// Kept out of every package below: windows, and a runtime for waiting.
 const SHELL: &[&str] = &["plumule", "tauri*", "wry", "tao", "tokio*"];

@@ -10,13 +10,16 @@ import type {
   PhotoView,
   EnoughAsk,
   EnoughView,
+  KeepView,
   RoundView,
   SeedView,
   SettingsView,
   StartView,
+  Task,
   TimelineLine,
   TraysView,
   TrayView,
+  WorkView,
 } from './generated/types';
 
 /** What a photo is of (none: to be named later) and when it happened (none: now). */
@@ -54,6 +57,20 @@ export interface Backend {
   removePhoto(entry: string): Promise<Answer>;
   /** Where a photo is to be had, for an image's source. */
   photoUrl(photo: string, small: boolean): string;
+  keep(): Promise<KeepView>;
+  /** Begins long work; `work` says how far it is. */
+  beginWork(task: Task): Promise<void>;
+  work(): Promise<WorkView>;
+  cancelWork(): Promise<void>;
+  /** The grower chooses a file for the work to come; its name, none if called off. */
+  chooseFile(): Promise<string | null>;
+  /** The grower chooses the folder that is shared; none if called off. */
+  chooseFolder(): Promise<string | null>;
+  leaveFolder(): Promise<void>;
+  /** Saves a part for other programs; false if called off. */
+  exportPart(part: string): Promise<boolean>;
+  /** Ends the program. */
+  quit(): Promise<void>;
   /** Calls back when time has moved on and views should be asked for again. */
   onDueChanged(changed: () => void): Promise<() => void>;
 }

@@ -3,6 +3,7 @@ import { bench, enough } from './fake-bench';
 import * as data from './fake-data';
 import * as photos from './fake-photos';
 import { growing } from './fake-growing';
+import * as keep from './fake-keep';
 import { fakeWords } from './fake-words';
 import { results } from './fake-year';
 import type {
@@ -18,6 +19,8 @@ import type {
   PhotoView,
   RoundView,
   StartView,
+  Task,
+  WorkView,
 } from './generated/types';
 
 export { fakeWords };
@@ -57,7 +60,8 @@ function answers(act: Act, job: JobView, tray: string | null, place: string): bo
 
 /**
  * Canned views, for tests and for looking at the screens in a plain browser.
- * Scenes: `demo`, `choose`, `empty`, `quiet`, `many` (200 trays, 300 packets), `one` (packet), `long` (names), `left` (hand), `inches`, `warnings`, `refusing` (acts fail), `broken` (views fail).
+ * Scenes: `demo`, `choose`, `empty`, `quiet`, `many` (200 trays, 300 packets), `one` (packet), `long` (names), `left` (hand), `inches`, `warnings`, `refusing` (acts fail), `broken` (views fail),
+ * `keep` (an own journal), `working` (long work that never ends), `damaged`, `newer` (can only be read).
  */
 export class FakeBackend implements Backend {
   readonly scene: string;
@@ -66,6 +70,10 @@ export class FakeBackend implements Backend {
   readonly undone: string[] = [];
   readonly withdrawn: string[] = [];
   readonly corrected: CorrectRequest[] = [];
+  readonly tasks: Task[] = [];
+  readonly exported: string[] = [];
+  cancelled = false;
+  #asked = 0;
   readonly drafts = new Map<string, string>();
   /** All photos that were taken in. */
   readonly added: OfPhoto[] = [];
@@ -78,10 +86,13 @@ export class FakeBackend implements Backend {
     this.scene = scene;
     if (scene === 'left') this.device.hand = 'left';
     if (scene === 'inches') this.device.length = 'inch';
-    this.#journal = scene === 'choose' ? 'choose' : scene === 'empty' ? 'own' : 'demo';
+    this.#journal = scene === 'choose' || scene === 'damaged' ? scene : ['empty', 'keep', 'working'].includes(scene) ? 'own' : 'demo';
   }
 
-  start = async (): Promise<StartView> => ({ journal: this.#journal, device: this.device, zone: 'Europe/London' });
+  start = async (): Promise<StartView> => {
+    const trouble = this.scene === 'damaged' ? { code: 'journal_damaged', say: data.say('error-journal-damaged') } : null;
+    return { journal: this.#journal, trouble, read_only: this.scene === 'newer', device: this.device, zone: 'Europe/London' };
+  };
 
   choose = async (journal: 'own' | 'demo') => {
     this.#journal = journal;
@@ -238,6 +249,32 @@ export class FakeBackend implements Backend {
   removePhoto = (entry: string) => this.withdraw(entry);
 
   photoUrl = photos.photoUrl;
+  keep = async () => keep.keep(this.#journal === 'demo');
+
+  beginWork = async (task: Task) => {
+    this.tasks.push(structuredClone(task));
+    this.#asked = 0;
+  };
+
+  work = async (): Promise<WorkView> => {
+    const task = this.tasks.at(-1);
+    const running = this.scene === 'working' || (this.#asked++ === 0 && !this.cancelled);
+    return keep.work(task, running, this.cancelled);
+  };
+
+  cancelWork = async () => {
+    this.cancelled = true;
+  };
+
+  chooseFile = async () => 'plumule-2026-04-12.zip';
+
+  chooseFolder = async () => keep.folder;
+
+  leaveFolder = async () => {};
+
+  exportPart = async (part: string) => this.exported.push(part) > 0;
+
+  quit = async () => {};
 
   onDueChanged = async () => () => {};
 

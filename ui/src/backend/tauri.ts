@@ -1,7 +1,7 @@
 import { convertFileSrc, invoke } from '@tauri-apps/api/core';
 import { listen } from '@tauri-apps/api/event';
 import type { Backend } from './backend';
-import type { ActRequest, CorrectRequest, DeviceForm } from './generated/types';
+import type { ActRequest, CorrectRequest, DeviceForm, Task } from './generated/types';
 
 /** The app itself, through the shell. */
 export class TauriBackend implements Backend {
@@ -34,6 +34,15 @@ export class TauriBackend implements Backend {
   photos: Backend['photos'] = (about) => invoke('photos', { about });
   removePhoto: Backend['removePhoto'] = (entry) => invoke('remove_photo', { entry });
   photoUrl: Backend['photoUrl'] = (photo, small) => `${convertFileSrc(photo, 'photo')}${small ? '?thumb' : ''}`;
+  keep: Backend['keep'] = () => invoke('keep');
+  beginWork: Backend['beginWork'] = (task: Task) => invoke('work_begin', { task });
+  work: Backend['work'] = () => invoke('work');
+  cancelWork: Backend['cancelWork'] = () => invoke('work_cancel');
+  chooseFile: Backend['chooseFile'] = () => invoke('choose_file');
+  chooseFolder: Backend['chooseFolder'] = () => invoke('choose_folder');
+  leaveFolder: Backend['leaveFolder'] = () => invoke('leave_folder');
+  exportPart: Backend['exportPart'] = (part) => invoke('export', { part });
+  quit: Backend['quit'] = () => invoke('quit');
   onDueChanged: Backend['onDueChanged'] = (changed) => listen('due-changed', changed);
 }
 

@@ -123,6 +123,12 @@ export class Session {
     this.#anew();
   }
 
+  /** Another journal took the place of the one that was open. */
+  async reopen() {
+    this.take(await this.backend.start());
+    this.#anew();
+  }
+
   async leaveDemo() {
     this.take(await this.backend.leaveDemo());
     this.#anew();

@@ -12,6 +12,7 @@ const screens: Record<Exclude<RouteName, 'round'>, () => Promise<{ default: unkn
   seed: () => import('./Seed.svelte'),
   year: () => import('./Year.svelte'),
   settings: () => import('./Settings.svelte'),
+  keep: () => import('./Keep.svelte'),
 };
 
 /** A screen and the words it may say. */

@@ -4,6 +4,7 @@
 mod bench;
 mod common;
 mod judgement;
+mod keep;
 mod photo;
 mod results;
 mod round;
@@ -15,6 +16,7 @@ mod tray;
 pub use bench::*;
 pub use common::*;
 pub use judgement::*;
+pub use keep::*;
 pub use photo::*;
 pub use results::*;
 pub use round::*;

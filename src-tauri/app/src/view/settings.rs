@@ -88,8 +88,13 @@ pub struct DeviceForm {
 #[derive(Clone, Debug, PartialEq, Serialize, TS)]
 #[ts(export, export_to = "types.ts")]
 pub struct StartView {
-    /// `choose` (first start: empty or demo), `own` or `demo`.
+    /// `choose` (first start: empty or demo), `own`, `demo`, or what keeps the
+    /// own one from being opened: `damaged`.
     pub journal: String,
+    /// It was written by a newer version and can only be read.
+    pub read_only: bool,
+    /// What was found, where it cannot be opened.
+    pub trouble: Option<super::Coded>,
     /// Habits of this device.
     pub device: DeviceForm,
     /// Zone of the device, to begin a garden with.

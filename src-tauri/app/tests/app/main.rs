@@ -6,6 +6,7 @@ mod bench;
 mod correcting;
 mod demo;
 mod judgement;
+mod keeping;
 mod photos;
 mod results;
 mod said;

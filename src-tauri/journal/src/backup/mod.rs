@@ -36,6 +36,14 @@ pub struct Backup {
     pub path: PathBuf,
 }
 
+impl Backup {
+    /// When a backup of that name was made; none if it is no such name.
+    #[must_use]
+    pub fn made_at(name: &str) -> Option<DateTime<Utc>> {
+        Some(of_name(name.strip_suffix(ENDING)?)?.0)
+    }
+}
+
 /// What is inside a backup, all of it verified.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Contents {
@@ -192,11 +200,13 @@ fn copy(journal: &Journal, part: &Path, watch: &mut Watch) -> Result<(), Error> 
         if on { Ok(()) } else { Err(Error::Cancelled) }
     };
     tell(watch, 0)?;
+    // Meanwhile others may write; what is here now has to be in the copy.
+    let least = journal.count()?;
     let to = part.to_str().ok_or_else(|| at(part)(no_text()))?;
     journal.connection().execute("VACUUM INTO ?1", [to])?;
     tell(watch, 1)?;
     let contents = verify(part, &journal.home().join("journal/photos"), watch)?;
-    if contents.entries != journal.count()? {
+    if contents.entries < least {
         return Err(Error::Damaged("the copy lacks entries".to_owned()));
     }
     Ok(())

@@ -377,6 +377,19 @@ say: Say, };
 export type Arg = { "as": "text", "value": string } | { "as": "number", "value": number } | { "as": "celsius", "value": number } | { "as": "millimetres", "value": number } | { "as": "share", "value": number } | { "as": "day", "value": string } | { "as": "moment", "value": string } | { "as": "word", "value": string } | { "as": "list", "value": Array<Arg> };
 
 /**
+ * A backup on this device.
+ */
+export type BackupView = { 
+/**
+ * Its name, to choose it by.
+ */
+name: string, 
+/**
+ * When it was made, local time of the device.
+ */
+at: string, };
+
+/**
  * Seedlings expected up by the end of a day.
  */
 export type BandPoint = { 
@@ -460,6 +473,47 @@ last: LastSown | null,
  * About the chosen packet.
  */
 chosen: Chosen | null, };
+
+/**
+ * What another device's file brings, or brought.
+ */
+export type BringsView = { 
+/**
+ * What is in it.
+ */
+inside: InsideView, 
+/**
+ * Entries that are new here.
+ */
+new: number, 
+/**
+ * New sowings, trays and so on, by kind as it is stored, most first.
+ */
+kinds: Array<KindNumber>, 
+/**
+ * Entries that are here already.
+ */
+known: number, 
+/**
+ * Photos that are new here.
+ */
+photos_new: number, 
+/**
+ * Photos that are named and nowhere yet.
+ */
+photos_missing: number, 
+/**
+ * Things that both sides changed; both lines stay, the later holds.
+ */
+conflicts: number, 
+/**
+ * Of those, how many hold as the other side has them.
+ */
+theirs_hold: number, 
+/**
+ * Entries of a kind this version does not know; kept.
+ */
+unknown_kinds: number, };
 
 /**
  * Something that can be done about it.
@@ -1057,6 +1111,40 @@ small: boolean, };
 export type GroupBy = "crop" | "packet" | "place" | "compost" | "storage" | "depth" | "year";
 
 /**
+ * What is in a backup or a file, all of it verified.
+ */
+export type InsideView = { 
+/**
+ * Entries.
+ */
+entries: number, 
+/**
+ * First day on which something happened.
+ */
+first: string | null, 
+/**
+ * Last day.
+ */
+last: string | null, 
+/**
+ * Photos it names.
+ */
+photos: number, 
+/**
+ * Of those, how many are there and whole.
+ */
+photos_found: number, 
+/**
+ * When it was written, local time of the device; none for a backup, whose
+ * list says so.
+ */
+written: string | null, 
+/**
+ * Under a passphrase.
+ */
+sealed: boolean, };
+
+/**
  * The kinds of job; each has a message `job-…`.
  */
 export type JobKind = "say_where" | "into_the_light" | "cover_off" | "cooler_now" | "end_of_the_cold_weeks" | "sow_on" | "look_for_seedlings" | "it_is_late" | "feel_the_compost" | "read_the_thermometer" | "look_for_legginess" | "thin" | "prick_out" | "feed" | "pot_on" | "harden_off" | "plant_out" | "empty_the_tray";
@@ -1097,6 +1185,44 @@ suggested: number | null,
  * For a sowing that is late: what to do about it.
  */
 verdict: VerdictView | null, };
+
+/**
+ * The screen of backups.
+ */
+export type KeepView = { 
+/**
+ * This is the demo journal, of which nothing is kept.
+ */
+demo: boolean, 
+/**
+ * Backups on this device, the newest first.
+ */
+backups: Array<BackupView>, 
+/**
+ * The newest backup has all that is in the journal.
+ */
+current: boolean, 
+/**
+ * The folder that is shared with other devices.
+ */
+folder: string | null, 
+/**
+ * Why the last backup that was to be made by itself was not.
+ */
+trouble: Coded | null, };
+
+/**
+ * How many entries of a kind.
+ */
+export type KindNumber = { 
+/**
+ * As it is stored.
+ */
+kind: string, 
+/**
+ * How many.
+ */
+number: number, };
 
 /**
  * The last reading of a place.
@@ -1215,6 +1341,63 @@ given_away: number,
  * Still there.
  */
 there: number, };
+
+/**
+ * What came of long work.
+ */
+export type Outcome = { "came": "backup" } & BackupView | { "came": "checked", 
+/**
+ * Entries read.
+ */
+entries: number, 
+/**
+ * Photos read.
+ */
+photos: number, 
+/**
+ * What is not as it should be.
+ */
+findings: Array<Coded>, } | { "came": "inside" } & InsideView | { "came": "restored", 
+/**
+ * What is in it.
+ */
+inside: InsideView, 
+/**
+ * The journal that was there is kept, set aside.
+ */
+set_aside: boolean, } | { "came": "saved", 
+/**
+ * What is in it.
+ */
+inside: InsideView, 
+/**
+ * Entries that are damaged here and are not in it.
+ */
+left_out: number, } | { "came": "not_saved" } | { "came": "preview" } & BringsView | { "came": "taken_in" } & BringsView | { "came": "shared", 
+/**
+ * Other devices that have written there.
+ */
+devices: number, 
+/**
+ * Entries that were not here.
+ */
+new: number, 
+/**
+ * Photos that were not here.
+ */
+photos_new: number, 
+/**
+ * Files that have not come whole yet; read the next time.
+ */
+waiting: number, 
+/**
+ * Entries that were not there.
+ */
+written: number, 
+/**
+ * Photos that were not there.
+ */
+photos_written: number, } | { "came": "looked_over" } & RecoveryView | { "came": "recovered" } & RecoveryView;
 
 /**
  * What is filled in for a packet.
@@ -1628,6 +1811,39 @@ seedlings: number,
 likely: boolean, };
 
 /**
+ * What a recovery of a damaged journal gives.
+ */
+export type RecoveryView = { 
+/**
+ * The backup that takes its place; none if none is whole.
+ */
+backup: BackupView | null, 
+/**
+ * Entries that the backup has.
+ */
+in_backup: number, 
+/**
+ * Entries that only the damaged file gave.
+ */
+salvaged: number, 
+/**
+ * Lines that are not as they were written, left out.
+ */
+altered: number, 
+/**
+ * Entries of which it is known that they are lost.
+ */
+missing: number, 
+/**
+ * Entries there are in the end.
+ */
+entries: number, 
+/**
+ * Habits and drafts of the device begin anew.
+ */
+device_made_anew: boolean, };
+
+/**
  * A batch or sowing this one came from or went on to, or that it repeats.
  */
 export type Relative = { 
@@ -1812,9 +2028,18 @@ export type Stage = "sown" | "coming_up" | "up" | "pricked_out" | "set" | "potte
  */
 export type StartView = { 
 /**
- * `choose` (first start: empty or demo), `own` or `demo`.
+ * `choose` (first start: empty or demo), `own`, `demo`, or what keeps the
+ * own one from being opened: `damaged`.
  */
 journal: string, 
+/**
+ * It was written by a newer version and can only be read.
+ */
+read_only: boolean, 
+/**
+ * What was found, where it cannot be opened.
+ */
+trouble: Coded | null, 
 /**
  * Habits of this device.
  */
@@ -1823,6 +2048,39 @@ device: DeviceForm,
  * Zone of the device, to begin a garden with.
  */
 zone: string, };
+
+/**
+ * Long work. One at a time.
+ */
+export type Task = { "work": "backup" } | { "work": "check" } | { "work": "look_inside", 
+/**
+ * Its name.
+ */
+backup: string, } | { "work": "restore", 
+/**
+ * Its name.
+ */
+backup: string, } | { "work": "save_archive", 
+/**
+ * Under a passphrase.
+ */
+passphrase: string | null, } | { "work": "look_inside_archive", 
+/**
+ * Its passphrase.
+ */
+passphrase: string | null, } | { "work": "restore_archive", 
+/**
+ * Its passphrase.
+ */
+passphrase: string | null, } | { "work": "preview_archive", 
+/**
+ * Its passphrase.
+ */
+passphrase: string | null, } | { "work": "take_in_archive", 
+/**
+ * Its passphrase.
+ */
+passphrase: string | null, } | { "work": "share" } | { "work": "look_over" } | { "work": "recover" };
 
 /**
  * A line of the journal.
@@ -2152,3 +2410,33 @@ at: string,
  * In words.
  */
 say: Say, };
+
+/**
+ * How far long work is.
+ */
+export type WorkView = { 
+/**
+ * Which work it is or was, by number; 0: none yet.
+ */
+number: number, 
+/**
+ * Under way.
+ */
+running: boolean, 
+/**
+ * `file`, `entries`, `projections`, `photos`, `copy`, `salvage` or
+ * `verify`; empty: not begun.
+ */
+step: string, 
+/**
+ * How much of the step is done, 0 to 1; none: not known.
+ */
+share: number | null, 
+/**
+ * What came of it.
+ */
+outcome: Outcome | null, 
+/**
+ * What went wrong; `cancelled` if it was called off.
+ */
+error: AppError | null, };

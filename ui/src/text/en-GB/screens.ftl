@@ -39,6 +39,12 @@ start-own-do = Start my journal
 start-demo = A demo journal
 start-demo-what = Two made-up seasons to try everything on. It is kept apart from yours and thrown away whole when you leave it.
 start-demo-do = Open the demo
+start-file = From a file or another phone
+start-file-what = Brings back a journal that was saved to a file.
+start-file-do = I have a file
+start-damaged = The journal is damaged
+start-quit = Close this one
+start-read-only = This journal was written by a newer version of the app. You can read all of it; to write, update the app.
 start-offline = Everything stays on this device. No network is used.
 
 ## Round
