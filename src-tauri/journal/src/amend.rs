@@ -120,7 +120,7 @@ fn before(db: &Connection, amendment: &Entry, root: EntryId) -> Result<Option<Am
     if let Some(Content::Amended(earlier)) = earlier.and_then(|earlier| earlier.content) {
         return Ok(Some(earlier));
     }
-    let original = understood(db, root)?.entry.content;
+    let original = understood(db, root)?.entry.content.clone();
     Ok(Some(Amended {
         root,
         content: original.map(Box::new),

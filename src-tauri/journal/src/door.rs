@@ -13,6 +13,7 @@ use crate::subject::Subject;
 use crate::wish::Answer;
 use rusqlite::Connection;
 use std::collections::BTreeSet;
+use std::rc::Rc;
 
 /// An act being written, within a transaction that its caller commits if it
 /// was written, or never.
@@ -111,7 +112,7 @@ impl<'c> Door<'c> {
         if line.len() > MAX_LINE {
             return refuse("entry_too_large");
         }
-        let entry = read::parse(&line)?;
+        let entry = Rc::new(read::parse(&line)?);
         let Some(nr) = add::entry(self.db, &entry)? else {
             return Err(Error::Damaged("a new line was there already".to_owned()));
         };

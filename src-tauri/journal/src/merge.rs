@@ -7,13 +7,14 @@ use crate::id::DeviceId;
 use crate::store::{add, project};
 use crate::wish::Report;
 use rusqlite::Connection;
+use std::rc::Rc;
 
 /// A union in the making, inside a transaction that its caller commits.
 pub(crate) struct Union<'c> {
     db: &'c Connection,
     own: DeviceId,
     report: Report,
-    touched: project::Touched,
+    batch: project::Batch<'c>,
 }
 
 impl<'c> Union<'c> {
@@ -23,7 +24,7 @@ impl<'c> Union<'c> {
             db,
             own,
             report: Report::default(),
-            touched: project::Touched::new(),
+            batch: project::Batch::new(db),
         }
     }
 
@@ -33,7 +34,7 @@ impl<'c> Union<'c> {
     }
 
     /// An entry; whether it is new.
-    pub fn entry(&mut self, entry: &Entry) -> Result<bool, Error> {
+    pub fn entry(&mut self, entry: &Rc<Entry>) -> Result<bool, Error> {
         let (db, report) = (self.db, &mut self.report);
         let clash = entry.device == self.own && add::number_taken(db, entry.device, entry.seq)?;
         let Some(nr) = add::entry(db, entry)? else {
@@ -47,9 +48,7 @@ impl<'c> Union<'c> {
             Some(count) => *count += 1,
             None => drop(report.kinds.insert(entry.kind.clone(), 1)),
         }
-        for (subject, weighs) in project::entry(db, nr, entry)? {
-            *self.touched.entry(subject).or_default() |= weighs;
-        }
+        self.batch.entry(nr, entry)?;
         Ok(true)
     }
 
@@ -60,7 +59,7 @@ impl<'c> Union<'c> {
             return Ok(());
         }
         match Entry::parse(line) {
-            Ok(entry) => self.entry(&entry).map(drop),
+            Ok(entry) => self.entry(&Rc::new(entry)).map(drop),
             Err(_) => {
                 self.report.damaged.push(number);
                 Ok(())
@@ -71,8 +70,7 @@ impl<'c> Union<'c> {
     /// Folds what it touched.
     pub fn finish(self) -> Result<Report, Error> {
         let mut report = self.report;
-        project::refold_all(self.db, &self.touched)?;
-        report.touched = project::subjects(&self.touched);
+        report.touched = self.batch.finish()?;
         Ok(report)
     }
 }

@@ -17,6 +17,7 @@ use crate::stamp::Stamp;
 use crate::store::open::{self, Expect};
 use crate::wish::Report;
 use std::path::Path;
+use std::rc::Rc;
 
 /// How often the way through is told, entries.
 const EVERY: u64 = 1_000;
@@ -83,6 +84,7 @@ fn entries(
     let of = opened.manifest.entries.count;
     go_on(watch, Progress { step, done: 0, of })?;
     opened.each_entry(&mut |done, entry| {
+        let entry = Rc::new(entry);
         let new = union.entry(&entry)?;
         if let Some(changes) = &mut changes {
             changes.entry(&entry, new);

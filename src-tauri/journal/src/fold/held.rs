@@ -6,11 +6,12 @@ use crate::id::DeviceId;
 use crate::stamp::Happened;
 use crate::state::Mark;
 use chrono::{DateTime, Utc};
+use std::rc::Rc;
 
 /// A root entry and the greatest of its amendments.
 #[derive(Clone, Debug)]
 pub(crate) struct Held {
-    pub entry: Entry,
+    pub entry: Rc<Entry>,
     pub amendment: Option<Entry>,
 }
 
@@ -77,7 +78,7 @@ impl Held {
             happened,
             unknown: self.entry.content.is_none(),
             holds,
-            entry: self.entry,
+            entry: Rc::unwrap_or_clone(self.entry),
         }
     }
 }

@@ -1,5 +1,6 @@
 //! Reading what others wrote.
 
+use crate::entry::Entry;
 use crate::error::Error;
 use crate::files::{self, hex};
 use crate::finding::{Progress, Step, Watch, go_on};
@@ -12,6 +13,7 @@ use sha2::{Digest, Sha256};
 use std::fs::File;
 use std::io::{BufRead, BufReader, Read, Seek, SeekFrom};
 use std::path::{Path, PathBuf};
+use std::rc::Rc;
 
 /// The folders of devices in a folder, by their ids.
 pub(super) fn devices(folder: &Path) -> Result<Vec<String>, Error> {
@@ -64,7 +66,8 @@ pub(super) fn read_others(
                 go_on(watch, Progress { step, done, of })?;
                 let reached = place.files.entry(name.clone()).or_default();
                 let whole = lines(path, reached, &mut |entry| {
-                    union.entry(entry)?;
+                    let entry = Rc::new(entry);
+                    union.entry(&entry)?;
                     let nr = add::number_of(union.db(), &entry.hash())?;
                     place.there.extend(nr.filter(|nr| *nr > after));
                     Ok(())
@@ -113,7 +116,7 @@ pub(super) fn is_same(path: &Path, reached: &Reached) -> bool {
 fn lines(
     path: &Path,
     reached: &mut Reached,
-    each: &mut dyn FnMut(&crate::Entry) -> Result<(), Error>,
+    each: &mut dyn FnMut(Entry) -> Result<(), Error>,
 ) -> Result<bool, Error> {
     let Ok(file) = File::open(path) else {
         return Ok(false);
@@ -138,7 +141,7 @@ fn lines(
             Err(_) => return Ok(false),
         };
         match segment::read(&line) {
-            segment::Read::Entry(entry) => each(&entry)?,
+            segment::Read::Entry(entry) => each(*entry)?,
             segment::Read::NoEntry => {}
             segment::Read::Broken => whole = false,
         }

@@ -27,6 +27,9 @@ const PRAGMAS: &[(&str, &str)] = &[
     ("trusted_schema", "OFF"),
     // A damaged page is noticed when it is read.
     ("cell_size_check", "ON"),
+    // Taking in years of entries stays in memory until it is written once; KiB,
+    // and no more than is needed is taken (judgement).
+    ("cache_size", "-32768"),
     // Phones have no folder for temporary files.
     ("temp_store", "MEMORY"),
 ];
@@ -234,6 +237,7 @@ mod tests {
             ("busy_timeout", "5000"),
             ("trusted_schema", "0"),
             ("cell_size_check", "1"),
+            ("cache_size", "-32768"),
             ("temp_store", "2"),
         ];
         assert_eq!(want.len(), PRAGMAS.len());

@@ -29,12 +29,11 @@ CREATE TABLE touches (
   weighs INTEGER NOT NULL,
   -- When it happened, after amendments: milliseconds since 1970 UTC.
   at_ms INTEGER NOT NULL,
-  PRIMARY KEY (subject, entry)
+  -- A fold reads those that weigh, however many others there are.
+  PRIMARY KEY (subject, weighs, entry)
 ) STRICT, WITHOUT ROWID;
 
 CREATE INDEX touches_time ON touches (subject, at_ms, entry);
-CREATE INDEX touches_fold ON touches (subject, entry) WHERE weighs = 1;
-CREATE INDEX touches_entry ON touches (entry);
 
 -- The state of each subject.
 CREATE TABLE states (

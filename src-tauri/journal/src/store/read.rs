@@ -7,11 +7,14 @@ use crate::fold::{Held, State};
 use crate::id::{DeviceId, EntryId, PlaceId};
 use crate::state::{GardenState, PutOff, Reading};
 use crate::store::add;
+use crate::store::lately::Lately;
 use crate::subject::Subject;
 use chrono::{Duration, NaiveDate, NaiveTime};
+use rusqlite::types::ValueRef;
 use rusqlite::{Connection, OptionalExtension, Row, params};
 use serde::de::DeserializeOwned;
 use std::collections::BTreeMap;
+use std::rc::Rc;
 
 /// The living of a kind.
 pub(crate) const LIVING: &str = "SELECT state FROM states WHERE kind = ?1 AND alive = 1 AND last_ms >= ?2 ORDER BY last_ms, subject";
@@ -34,22 +37,39 @@ pub(crate) fn parse(line: &str) -> Result<Entry, Error> {
 }
 
 fn held_of(row: &Row, line: usize, amendment: usize) -> Result<Held, Error> {
-    let amendment: Option<String> = row.get(amendment)?;
-    Ok(Held {
-        entry: parse(&row.get::<_, String>(line)?)?,
-        amendment: amendment.as_deref().map(parse).transpose()?,
-    })
+    let entry = Rc::new(parse(text(row, line)?)?);
+    held_by(row, entry, amendment)
+}
+
+fn held_by(row: &Row, entry: Rc<Entry>, amendment: usize) -> Result<Held, Error> {
+    let amendment = match row.get_ref(amendment)? {
+        ValueRef::Null => None,
+        text => Some(parse(text.as_str().map_err(rusqlite::Error::from)?)?),
+    };
+    Ok(Held { entry, amendment })
+}
+
+/// A text as it is in the row.
+fn text<'r>(row: &'r Row, column: usize) -> Result<&'r str, Error> {
+    Ok(row
+        .get_ref(column)?
+        .as_str()
+        .map_err(rusqlite::Error::from)?)
 }
 
 /// The entries that make a subject's state.
-pub(crate) fn held(db: &Connection, subject: Subject) -> Result<Vec<Held>, Error> {
+pub(crate) fn held(db: &Connection, lately: &Lately, subject: Subject) -> Result<Vec<Held>, Error> {
     let mut query = db.prepare_cached(concat!(
         include_str!("held.sql"),
-        "FROM touches AS t JOIN entries AS e ON e.nr = t.entry
+        ", e.nr
+         FROM touches AS t JOIN entries AS e ON e.nr = t.entry
          WHERE t.subject = ?1 AND t.weighs = 1"
     ))?;
     collect(query.query([subject.to_string()])?, |row| {
-        held_of(row, 0, 1)
+        match lately.read(row.get(2)?) {
+            Some(entry) => held_by(row, entry, 1),
+            None => held_of(row, 0, 1),
+        }
     })
 }
 
@@ -126,9 +146,7 @@ pub(crate) fn amendments(db: &Connection, root: EntryId) -> Result<Vec<Entry>, E
         "SELECT e.line FROM amendments AS a JOIN entries AS e ON e.nr = a.entry
          WHERE a.root = ?1 ORDER BY a.lamport, a.device, a.seq, a.hash",
     )?;
-    collect(query.query([add::blob(root)])?, |row| {
-        parse(&row.get::<_, String>(0)?)
-    })
+    collect(query.query([add::blob(root)])?, |row| parse(text(row, 0)?))
 }
 
 /// The state of a subject.
