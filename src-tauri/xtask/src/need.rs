@@ -16,8 +16,16 @@ pub const TO_RUN: &[&str] = &[
     "xvfb",
 ];
 
-/// To check it as well: the list of files, and two web views that can be driven.
-pub const TO_TEST: &[&str] = &["chromium", "git", "imagemagick", "webkit2gtk-driver"];
+/// To check it as well: the list of files, two web views that can be driven, and
+/// readers of archives that are not ours.
+pub const TO_TEST: &[&str] = &[
+    "chromium",
+    "git",
+    "imagemagick",
+    "jq",
+    "unzip",
+    "webkit2gtk-driver",
+];
 
 /// Node as Vite asks for it, npm as it comes with that Node.
 const NODE: (u32, u32) = (20, 19);

@@ -6,6 +6,7 @@ pub mod crash;
 pub mod fuzz;
 
 pub mod home;
+pub mod kept;
 pub mod machine;
 pub mod power;
 mod vfs;
