@@ -27,14 +27,16 @@ export class Draft<T> {
 
   /**
    * `read` gives what is filled in, `fill` fills in what was kept. What `read`
-   * gives at first is a form that nobody touched; that is not kept.
+   * gives at first is a form that nobody touched; that is not kept. A form
+   * that was opened for something else does not `come back`.
    */
-  constructor(session: Session, name: string, read: () => T, fill: (value: T) => void) {
+  constructor(session: Session, name: string, read: () => T, fill: (value: T) => void, comesBack = true) {
     this.#session = session;
     this.#name = name;
     this.#fill = fill;
     this.#blank = untrack(() => $state.snapshot(read()) as T);
-    void this.#restore(read);
+    if (comesBack) void this.#restore(read);
+    else this.#ready = true;
     $effect(() => {
       const now = JSON.stringify(read());
       if (!this.#ready || this.#over) return;
