@@ -51,8 +51,8 @@ function layoutFaults() {
     return el.checkVisibility({ visibilityProperty: true }) && !el.closest('.skip') && style.position !== 'fixed';
   });
   const boxes = seen.map((el) => {
-    // What is pressed for a radio or a tick box is its whole label.
-    const label = ['radio', 'checkbox'].includes(el.type) ? el.closest('label') : null;
+    // What is pressed for a radio, a tick box or a file is its whole label.
+    const label = ['radio', 'checkbox', 'file'].includes(el.type) ? el.closest('label') : null;
     return { el, box: (label ?? el).getBoundingClientRect(), inline: el.tagName === 'A' && getComputedStyle(el).display === 'inline' };
   });
   for (const { el, box, inline } of boxes) {

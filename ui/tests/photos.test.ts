@@ -55,7 +55,7 @@ describe('Photos', () => {
   it('lists those that wait for a name and names one', async () => {
     const { backend, user } = await open('#/trays');
     expect(await screen.findByRole('heading', { name: '2 photos to name' })).toBeVisible();
-    const [name] = screen.getAllByRole('button', { name: /^Name the photo/ });
+    const [name] = screen.getAllByRole('button', { name: /^Name it: the photo/ });
     await user.click(name as HTMLElement);
     const sheet = await screen.findByRole('dialog', { name: 'What is it of?' });
     await user.type(within(sheet).getByRole('searchbox'), 'k7');

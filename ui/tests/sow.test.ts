@@ -23,7 +23,8 @@ describe('Sow', () => {
   it('is three taps for a known packet: Sow, the packet, save', async () => {
     const { backend, user } = await open('#/round');
     await user.click(screen.getByRole('link', { name: 'Sow' }));
-    await user.click(await screen.findByRole('button', { name: /Tomato ‘Amber Lantern’/ }));
+    // The screen is loaded when it is opened: on a busy machine that takes a while.
+    await user.click(await screen.findByRole('button', { name: /Tomato ‘Amber Lantern’/ }, { timeout: 20_000 }));
     await user.click(await screen.findByRole('button', { name: save }));
     // The fake advises 1.4 seeds a plant and one more; the propagator suits best.
     await waitFor(() => expect(backend.requests.map((r) => r.act)).toEqual([sow]));

@@ -42,7 +42,6 @@ sow-summary =
 sow-now = Now
 sow-when = When
 sow-another-day = Another day
-sow-cautions = Take care
 sow-best = Suits best
 sow-due = Up in { $days }: { $from } to { $to }
 sow-last = Last: { $what }, { $how }.
