@@ -33,6 +33,11 @@ const COMMANDS: &[&str] = &[
     "quit",
     "choose_folder",
     "leave_folder",
+    "notices",
+    "ask_notices",
+    "next_notice",
+    "test_notice",
+    "opening",
 ];
 
 fn main() -> Result<(), Box<dyn std::error::Error>> {

@@ -4,13 +4,13 @@
 pub mod keep;
 
 use crate::keeper::Keeper;
-use crate::notify::Timer;
+use crate::notify::{Opening, Shared, Timer};
 use crate::shell::{Opened, Shell, error};
 use plumule_app::AppError;
 use plumule_app::acts::ActRequest;
 use plumule_app::view::{
-    Answer, BenchView, DeviceForm, EnoughAsk, EnoughView, ResultsAsked, ResultsView, RoundView,
-    SeedView, SettingsView, StartView, TrayView, TraysView,
+    Answer, BenchView, DeviceForm, EnoughAsk, EnoughView, NextNoticeView, NoticesView,
+    ResultsAsked, ResultsView, RoundView, SeedView, SettingsView, StartView, TrayView, TraysView,
 };
 use plumule_journal::stamp::Stamp;
 use tauri::{AppHandle, Manager, Runtime, command};
@@ -105,6 +105,63 @@ pub async fn withdraw<R: Runtime>(
 ) -> Reply<Answer> {
     write(app, move |opened, stamp| {
         opened.app.withdraw(stamp, &entry, confirmed)
+    })
+    .await
+}
+
+#[command]
+pub async fn notices<R: Runtime>(app: AppHandle<R>) -> Reply<NoticesView> {
+    apart(move || notices_view(&app)).await
+}
+
+#[command]
+pub async fn ask_notices<R: Runtime>(app: AppHandle<R>) -> Reply<NoticesView> {
+    apart(move || {
+        app.state::<Shared>().ask();
+        app.state::<Timer>().resumed();
+        notices_view(&app)
+    })
+    .await
+}
+
+#[command]
+pub async fn test_notice<R: Runtime>(app: AppHandle<R>) -> Reply<()> {
+    apart(move || {
+        let notice = app
+            .state::<Shell>()
+            .ask(|opened, stamp| opened.app.test_notice(stamp))?;
+        let shown = app.state::<Shared>().put(&notice);
+        shown.then_some(()).ok_or_else(|| error("notice_not_shown"))
+    })
+    .await
+}
+
+/// Where a notice asks the window to open, once: a tray by its id, the round
+/// (empty).
+#[command]
+pub async fn opening<R: Runtime>(app: AppHandle<R>) -> Reply<Option<String>> {
+    Ok(app.state::<Opening>().take())
+}
+
+fn notices_view<R: Runtime>(app: &AppHandle<R>) -> Reply<NoticesView> {
+    let standing = app.state::<Shared>().standing();
+    let wanted = |opened: &mut Opened| Ok(opened.app.device()?.notices);
+    Ok(NoticesView {
+        wanted: app.state::<Shell>().ask(|opened, _| wanted(opened))?,
+        permission: standing.permission.word().to_owned(),
+        held_back: standing.held_back,
+        system: std::env::consts::OS.to_owned(),
+    })
+}
+
+#[command]
+pub async fn next_notice<R: Runtime>(app: AppHandle<R>) -> Reply<Option<NextNoticeView>> {
+    apart(move || {
+        let shell = app.state::<Shell>();
+        let desk = shell.ask(|opened, stamp| opened.app.notice_desk(stamp))?;
+        let plan = desk.plan();
+        let plan = shell.ask(|opened, _| opened.app.undelivered(plan))?;
+        Ok(desk.next(plan))
     })
     .await
 }

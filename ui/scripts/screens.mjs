@@ -157,6 +157,7 @@ export const screens = [
   },
   { name: 'year-empty', scene: 'empty', hash: '#/year' },
   { name: 'settings', hash: '#/settings' },
+  { name: 'settings-refused', scene: 'refusing', hash: '#/settings' },
   { name: 'settings-place', hash: '#/settings', steps: press('Add a place') },
   { name: 'start-file', scene: 'choose', hash: '#/round', steps: async (page) => {
     await page.getByRole('button', { name: 'I have a file' }).click();

@@ -5,14 +5,15 @@ use crate::act::{Made, Maker};
 use crate::acts::ActRequest;
 use crate::error::{AppError, asked};
 use crate::names::Names;
-use crate::notices::{NoticePlan, notice_plan};
+use crate::notices::{Ahead, Notice, NoticeDesk, NoticePlan};
 use crate::picture::Picture;
 use crate::round::round_view;
-use crate::say::Say;
+use crate::say::{Arg, Say};
 use crate::view::{
     Answer, BenchView, DeviceForm, EnoughAsk, EnoughView, ResultsAsked, ResultsView, RoundView,
     SeedView, SettingsView, TrayView, TraysView,
 };
+use crate::words::{self, Units};
 use crate::{bench, device, line, results, seed, settings, tray_page, trays};
 use chrono_tz::Tz;
 use plumule_journal::content::{Content, GardenDescribed};
@@ -126,15 +127,88 @@ impl App {
         bench::enough(&self.journal, stamp, ask)
     }
 
-    /// The notices wanted in the days to come, and when to plan again.
+    /// What the notices are reckoned from: read at once, so that the journal
+    /// is free for the grower while they are.
+    ///
+    /// # Errors
+    /// If the journal or the device's file cannot be read.
+    pub fn notice_desk(&self, stamp: &Stamp) -> Result<NoticeDesk, AppError> {
+        Ok(NoticeDesk {
+            picture: Picture::of_the_living(&self.journal, stamp)?,
+            device: self.device()?,
+            now: stamp.now,
+            zone: stamp.zone,
+        })
+    }
+
+    /// The notices wanted in the days to come, and when to plan again; those
+    /// that were delivered are wanted no more.
     ///
     /// # Errors
     /// If the journal or the device's file cannot be read.
     pub fn notices(&self, stamp: &Stamp) -> Result<NoticePlan, AppError> {
-        let picture = Picture::of_the_living(&self.journal, stamp)?;
-        let device = self.device()?;
-        let delivered = |key: &str| self.device.delivered(key).unwrap_or(false);
-        Ok(notice_plan(&picture, &device, stamp.now, &delivered))
+        let plan = self.notice_desk(stamp)?.plan();
+        self.undelivered(plan)
+    }
+
+    /// The plan without what was delivered.
+    ///
+    /// # Errors
+    /// If the device's file cannot be read.
+    pub fn undelivered(&self, mut plan: NoticePlan) -> Result<NoticePlan, AppError> {
+        let mut wanted = Vec::new();
+        for notice in plan.wanted {
+            if !self.device.delivered(&notice.key)? {
+                wanted.push(notice);
+            }
+        }
+        plan.wanted = wanted;
+        Ok(plan)
+    }
+
+    /// What to change of the notices that the system keeps and shows by
+    /// itself, at most so many of them. Those whose time has come count as
+    /// delivered: by the system, or by the round that is now on the screen.
+    /// `afresh`: the system may have lost some.
+    ///
+    /// # Errors
+    /// If the device's file cannot be read.
+    pub fn notices_ahead(
+        &mut self,
+        stamp: &Stamp,
+        plan: NoticePlan,
+        (most, afresh): (usize, bool),
+    ) -> Result<Ahead, AppError> {
+        let before = device::handed_over(&self.device)?;
+        for notice in before.iter().filter(|notice| notice.at <= stamp.now) {
+            self.device.mark_delivered(&notice.key, notice.at)?;
+        }
+        let mut plan = self.undelivered(plan)?;
+        for notice in plan.wanted.iter().filter(|notice| notice.at <= stamp.now) {
+            self.device.mark_delivered(&notice.key, stamp.now)?;
+        }
+        plan.wanted.retain(|notice| notice.at > stamp.now);
+        plan.keep(most, stamp.now);
+        Ok(Ahead::between(&before, plan.wanted, afresh))
+    }
+
+    /// The system now keeps these.
+    ///
+    /// # Errors
+    /// If that cannot be kept.
+    pub fn handed_over(&mut self, kept: &[Notice]) -> Result<(), AppError> {
+        device::hand_over(&self.device, kept)
+    }
+
+    /// A notice that only shows that notices come through.
+    ///
+    /// # Errors
+    /// If the habits cannot be read.
+    pub fn test_notice(&self, stamp: &Stamp) -> Result<Notice, AppError> {
+        let local = stamp.now.with_timezone(&self.zone(stamp)?).naive_local();
+        let say = Say::new("notice-test").with("at", Arg::Moment(local));
+        let body = words::render(&say, Units::of(&self.device()?), local.date());
+        Ok(Notice::test(stamp.now, body))
     }
 
     /// A notice was delivered: it is not wanted again.

@@ -424,7 +424,12 @@ impl Grower {
         if let Some(next) = &view.next {
             said(&next.say);
         }
-        let plan = notice_plan(&picture, &DeviceForm::default(), self.now, &|_| false);
+        let plan = notice_plan(
+            &picture,
+            &DeviceForm::default(),
+            (self.now, picture.zone),
+            14,
+        );
         assert!(plan.plan_again > self.now);
         assert!(plan.wanted.iter().all(|notice| notice.at >= self.now));
         let keys: BTreeSet<&str> = plan

@@ -23,7 +23,7 @@ mod laws;
 mod line;
 mod nagging;
 mod names;
-mod notices;
+pub mod notices;
 mod packet_words;
 pub mod photos;
 mod picture;
@@ -45,4 +45,4 @@ mod world;
 
 pub use app::App;
 pub use error::AppError;
-pub use notices::{Notice, NoticePlan};
+pub use notices::{Ahead, Notice, NoticePlan};

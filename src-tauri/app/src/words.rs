@@ -19,6 +19,7 @@ const FILES: &[&str] = &[
     include_str!("../../../ui/src/text/en-GB/later/photos.ftl"),
     include_str!("../../../ui/src/text/en-GB/later/bench.ftl"),
     include_str!("../../../ui/src/text/en-GB/later/report.ftl"),
+    include_str!("../../../ui/src/text/en-GB/later/notices.ftl"),
     include_str!("../../../ui/src/text/en-GB/later/seed.ftl"),
     include_str!("../../../ui/src/text/en-GB/later/settings.ftl"),
     include_str!("../../../ui/src/text/en-GB/later/sow.ftl"),
@@ -95,6 +96,12 @@ pub fn key(set: &str, word: &str) -> String {
     format!("{set}-{}", word.replace('_', "-"))
 }
 
+/// A message that nothing fills.
+#[must_use]
+pub fn plain_text(key: &str) -> String {
+    format(key, &FluentArgs::new()).unwrap_or_else(|| key.to_owned())
+}
+
 /// Whether there is a message of this key.
 #[must_use]
 pub fn known(key: &str) -> bool {
@@ -139,7 +146,7 @@ fn text(arg: &Arg, units: Units, today: NaiveDate) -> String {
         Arg::Share(share) => format!("{} %", plain(share * 100.0, 0)),
         Arg::Day(day) => date(*day, today),
         Arg::Moment(at) => format!("{}, {}", date(at.date(), today), at.format("%H:%M")),
-        Arg::Word(key) => format(key, &FluentArgs::new()).unwrap_or_else(|| key.clone()),
+        Arg::Word(key) => plain_text(key),
         Arg::List(args) => list(args, units, today),
     }
 }

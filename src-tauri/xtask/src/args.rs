@@ -56,6 +56,15 @@ pub enum Task {
         #[arg(long)]
         json: bool,
     },
+    /// Build a Debian package, install it in a clean root and open the app
+    /// there.
+    Package {
+        /// Of the app as it is built for tests: to try the package, not to give away.
+        #[arg(long)]
+        debug: bool,
+    },
+    /// Check the types of the shell's Rust for Android and for iPhones.
+    Phones,
     /// Write the types that the UI shares with Rust anew.
     Bindings,
     /// Ask the mathematics 11,000 random questions and compare with SciPy.
@@ -79,6 +88,9 @@ pub enum Soak {
         #[arg(default_value_t = 30, value_parser = clap::value_parser!(u32).range(1..))]
         minutes: u32,
     },
+    /// Ring every round around every clock change of every time zone for
+    /// twenty years.
+    Clock,
 }
 
 fn after_help() -> String {

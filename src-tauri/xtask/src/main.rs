@@ -18,7 +18,10 @@ mod display;
 mod house;
 mod layers;
 mod need;
+mod package;
+mod phones;
 mod run;
+mod second;
 mod shots;
 mod soak;
 mod sources;
@@ -55,7 +58,10 @@ fn carry_out(Args { as_is, task }: Args) -> Result<bool, String> {
         Task::Soak { what } => match what {
             Soak::Crash { kills } => soak::crash(&house, kills),
             Soak::Fuzz { minutes } => soak::fuzz(&house, minutes),
+            Soak::Clock => soak::clock(&house),
         },
+        Task::Package { debug } => package::package(&house, debug, as_is),
+        Task::Phones => phones::check(&house).map(|note| println!("{note}")),
         Task::Bindings => bindings::write(&house),
         Task::Cross => cross::full(&house),
     };

@@ -133,7 +133,8 @@ fn installed(wanted: &[&str]) -> String {
         .collect()
 }
 
-fn is_ubuntu(os_release: &str) -> bool {
+/// Whether what `/etc/os-release` says is Ubuntu.
+pub fn is_ubuntu(os_release: &str) -> bool {
     os_release.lines().any(|line| line == "ID=ubuntu")
 }
 

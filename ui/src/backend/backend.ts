@@ -11,6 +11,8 @@ import type {
   EnoughAsk,
   EnoughView,
   KeepView,
+  NextNoticeView,
+  NoticesView,
   RoundView,
   SeedView,
   SettingsView,
@@ -71,6 +73,18 @@ export interface Backend {
   exportPart(part: string): Promise<boolean>;
   /** Ends the program. */
   quit(): Promise<void>;
+  notices(): Promise<NoticesView>;
+  /** None within two weeks. */
+  nextNotice(): Promise<NextNoticeView | null>;
+  /** Asks the system to allow notices, and so maybe the grower. */
+  askNotices(): Promise<NoticesView>;
+  testNotice(): Promise<void>;
+  /** Where a notice asks to be opened, once: a tray by its id, or the round (empty). */
+  opening(): Promise<string | null>;
+  /** Calls back when a notice asks to be opened. */
+  onOpening(opened: () => void): Promise<() => void>;
+  /** Calls back with what was written from a notice. */
+  onNoted(noted: (answer: Answer) => void): Promise<() => void>;
   /** Calls back when time has moved on and views should be asked for again. */
   onDueChanged(changed: () => void): Promise<() => void>;
 }

@@ -17,6 +17,7 @@ import type {
   JobView,
   ResultsAsked,
   PhotoView,
+  NoticesView,
   RoundView,
   StartView,
   Task,
@@ -78,6 +79,9 @@ export class FakeBackend implements Backend {
   /** All photos that were taken in. */
   readonly added: OfPhoto[] = [];
   #unnamed: PhotoView[] = photos.unnamed;
+  /** Test notices that were sent. */
+  tested = 0;
+  #allowed = false;
   device: DeviceForm = structuredClone(data.device);
   #journal: string;
   #done: { act: string; request: Act; undone: boolean }[] = [];
@@ -275,6 +279,63 @@ export class FakeBackend implements Backend {
   exportPart = async (part: string) => this.exported.push(part) > 0;
 
   quit = async () => {};
+  /** `refusing`: the person said no; `quiet`: not asked yet, on a phone. */
+  notices = async (): Promise<NoticesView> => ({
+    wanted: this.device.notices,
+    permission: this.scene === 'refusing' ? 'refused' : this.#allowed ? 'granted' : this.scene === 'quiet' ? 'ask' : 'granted',
+    held_back: this.scene === 'refusing',
+    system: ['refusing', 'quiet'].includes(this.scene) ? 'android' : 'linux',
+  });
+
+  nextNotice = async () => ({
+    at: '2026-04-17T08:00:00',
+    says: 'Kitchen sill: 3 trays to feel\nGreenhouse: 1 tray to feel; Leek late',
+  });
+
+  askNotices = async () => {
+    this.#allowed = true;
+    return this.notices();
+  };
+
+  testNotice = async () => {
+    if (this.scene === 'refusing') {
+      const error: AppError = { code: 'notice_not_shown', say: { key: 'error-notice-not-shown', args: {} } };
+      throw error;
+    }
+    this.tested += 1;
+  };
+
+  /** What a notice asks to be opened; tests press it by `press`. */
+  asksToOpen: string | null = null;
+  #opened: () => void = () => {};
+  #noted: (answer: Answer) => void = () => {};
+
+  opening = async () => {
+    const asked = this.asksToOpen;
+    this.asksToOpen = null;
+    return asked;
+  };
+
+  onOpening = async (opened: () => void) => {
+    this.#opened = opened;
+    return () => {};
+  };
+
+  onNoted = async (noted: (answer: Answer) => void) => {
+    this.#noted = noted;
+    return () => {};
+  };
+
+  /** As if a notice about that tray was pressed. */
+  press(tray: string) {
+    this.asksToOpen = tray;
+    this.#opened();
+  }
+
+  /** As if a notice was answered. */
+  answerNotice() {
+    this.#noted(this.#written('from-a-notice', null));
+  }
 
   onDueChanged = async () => () => {};
 

@@ -1,7 +1,7 @@
 import { convertFileSrc, invoke } from '@tauri-apps/api/core';
 import { listen } from '@tauri-apps/api/event';
 import type { Backend } from './backend';
-import type { ActRequest, CorrectRequest, DeviceForm, Task } from './generated/types';
+import type { ActRequest, Answer, CorrectRequest, DeviceForm, Task } from './generated/types';
 
 /** The app itself, through the shell. */
 export class TauriBackend implements Backend {
@@ -43,6 +43,13 @@ export class TauriBackend implements Backend {
   leaveFolder: Backend['leaveFolder'] = () => invoke('leave_folder');
   exportPart: Backend['exportPart'] = (part) => invoke('export', { part });
   quit: Backend['quit'] = () => invoke('quit');
+  notices: Backend['notices'] = () => invoke('notices');
+  nextNotice: Backend['nextNotice'] = () => invoke('next_notice');
+  askNotices: Backend['askNotices'] = () => invoke('ask_notices');
+  testNotice: Backend['testNotice'] = () => invoke('test_notice');
+  opening: Backend['opening'] = () => invoke('opening');
+  onOpening: Backend['onOpening'] = (opened) => listen('opening', opened);
+  onNoted: Backend['onNoted'] = (noted) => listen<Answer>('noted', (event) => noted(event.payload));
   onDueChanged: Backend['onDueChanged'] = (changed) => listen('due-changed', changed);
 }
 

@@ -77,6 +77,9 @@ export class Session {
     try {
       this.take(await this.backend.start());
       await this.backend.onDueChanged(() => this.refresh());
+      await this.backend.onNoted((answer) => this.#noted(answer));
+      await this.backend.onOpening(() => void this.#openAsked());
+      await this.#openAsked();
     } catch (thrown) {
       this.startError = asAppError(thrown);
     }
@@ -194,6 +197,19 @@ export class Session {
     this.lastError = null;
     this.refresh();
     return answer;
+  }
+
+  /** Where a notice that was pressed asks to go. */
+  async #openAsked() {
+    const tray = await this.backend.opening();
+    if (tray !== null) this.router.go(tray ? 'tray' : 'round', tray);
+  }
+
+  /** Written from a notice: said, and can be undone, as if it were from here. */
+  #noted(answer: Answer) {
+    if (answer.answer !== 'written') return;
+    this.last = { say: answer.say, act: answer.act, undone: false, first: answer.act };
+    this.lastError = null;
   }
 
   #ask(questions: Coded[]): Promise<boolean> {

@@ -1,6 +1,7 @@
 //! Settings: what is true of the growing, and habits of the device.
 
 use super::RangeView;
+use chrono::NaiveDateTime;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
@@ -82,6 +83,31 @@ pub struct DeviceForm {
     pub notices: bool,
     /// Helper's initials for what is written here; may be empty.
     pub initials: String,
+}
+
+/// How notices stand on this device.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct NoticesView {
+    /// Wanted here, by the habits.
+    pub wanted: bool,
+    /// `granted`, `refused`, `ask` (not asked yet) or `nobody` (nothing here
+    /// shows notices).
+    pub permission: String,
+    /// The system saves the battery by holding this app back.
+    pub held_back: bool,
+    /// `linux`, `windows`, `macos`, `android` or `ios`: where it is changed.
+    pub system: String,
+}
+
+/// The next notice, if one comes within two weeks.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct NextNoticeView {
+    /// Local time of the garden.
+    pub at: NaiveDateTime,
+    /// What it will say; a line a place.
+    pub says: String,
 }
 
 /// How the app stands at start.

@@ -41,7 +41,7 @@ pub(crate) fn place(name: &str, kind: &str, (min_c, max_c): (f64, f64), light: &
     }
 }
 
-fn new_tray(place: &str, rows: u16, columns: u16) -> TrayChoice {
+pub(crate) fn new_tray(place: &str, rows: u16, columns: u16) -> TrayChoice {
     TrayChoice::New {
         code: None,
         container: "cells".to_owned(),
@@ -53,7 +53,7 @@ fn new_tray(place: &str, rows: u16, columns: u16) -> TrayChoice {
     }
 }
 
-fn sow(packet: &str, into: TrayChoice, cells: Vec<u16>, seeds: u32) -> Act {
+pub(crate) fn sow(packet: &str, into: TrayChoice, cells: Vec<u16>, seeds: u32) -> Act {
     Act::Sow {
         packet: packet.to_owned(),
         into,

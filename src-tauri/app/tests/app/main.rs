@@ -3,10 +3,15 @@
 
 mod acts;
 mod bench;
+mod clock;
 mod correcting;
 mod demo;
+#[path = "../clock/every_zone.rs"]
+mod every_zone;
 mod judgement;
 mod keeping;
+mod notices;
+mod phone;
 mod photos;
 mod results;
 mod said;

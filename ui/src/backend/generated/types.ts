@@ -1306,6 +1306,41 @@ at: string,
 say: Say, };
 
 /**
+ * The next notice, if one comes within two weeks.
+ */
+export type NextNoticeView = { 
+/**
+ * Local time of the garden.
+ */
+at: string, 
+/**
+ * What it will say; a line a place.
+ */
+says: string, };
+
+/**
+ * How notices stand on this device.
+ */
+export type NoticesView = { 
+/**
+ * Wanted here, by the habits.
+ */
+wanted: boolean, 
+/**
+ * `granted`, `refused`, `ask` (not asked yet) or `nobody` (nothing here
+ * shows notices).
+ */
+permission: string, 
+/**
+ * The system saves the battery by holding this app back.
+ */
+held_back: boolean, 
+/**
+ * `linux`, `windows`, `macos`, `android` or `ios`: where it is changed.
+ */
+system: string, };
+
+/**
  * How many are where; `up` is the sum of all the rest.
  */
 export type NumbersView = { 

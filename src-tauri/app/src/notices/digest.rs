@@ -1,0 +1,109 @@
+//! The lines of a notice: one a place, one part a kind of job.
+
+use crate::jobs::{Job, LivingTray, Plan, kind_word};
+use crate::say::{Arg, Say};
+use crate::view::JobKind;
+use crate::words::{self, Units};
+use plumule_journal::id::PlaceId;
+use plumule_journal::subject::Plants;
+use std::collections::BTreeMap;
+
+/// In walking order; none for a place with nothing to do. In the evening also
+/// what was put out today and is to be brought in.
+pub(super) fn lines(plan: &Plan<'_>, units: Units, jobs: &[&Job], evening: bool) -> Vec<String> {
+    let page = Page { plan, units };
+    let bring_in = evening && plan.picture.away_until(plan.now.date()).is_none();
+    let of_place = plan.picture.walk().into_iter().filter_map(|place| {
+        let id = Some(place.described.place);
+        let here = jobs.iter().copied().filter(|job| job.place == id);
+        let mut parts = page.parts(here);
+        if bring_in {
+            parts.extend(page.bring_in(id));
+        }
+        (!parts.is_empty()).then(|| page.line(&place.described.name, &parts))
+    });
+    of_place.collect()
+}
+
+struct Page<'a> {
+    plan: &'a Plan<'a>,
+    units: Units,
+}
+
+impl Page<'_> {
+    /// One a kind, the most pressing first.
+    fn parts<'j>(&self, jobs: impl Iterator<Item = &'j Job>) -> Vec<String> {
+        let mut kinds: BTreeMap<(bool, JobKind), Vec<&Job>> = BTreeMap::new();
+        for job in jobs {
+            kinds.entry((!job.today, job.kind)).or_default().push(job);
+        }
+        // Trays to feel are one number, pressing or not.
+        let hurried = kinds.remove(&(false, JobKind::FeelTheCompost));
+        if let Some(hurried) = hurried {
+            let feel = kinds.entry((true, JobKind::FeelTheCompost)).or_default();
+            feel.extend(hurried);
+        }
+        kinds
+            .into_iter()
+            .map(|((_, kind), jobs)| {
+                let key = words::key("notice", kind_word(kind));
+                let plants = jobs.iter().flat_map(|job| self.plants(job)).collect();
+                self.counted(&key, jobs.len(), plants)
+            })
+            .collect()
+    }
+
+    /// Which plants a job is about: its own, else all of its tray that is up,
+    /// else all of it.
+    fn plants(&self, job: &Job) -> Vec<Plants> {
+        if let Some(plants) = job.plants {
+            return vec![plants];
+        }
+        let mut trays = self.plan.trays.iter();
+        let tray = trays.find(|tray| Some(tray.id) == job.tray);
+        tray.map(|tray| self.standing(tray)).unwrap_or_default()
+    }
+
+    fn bring_in(&self, place: Option<PlaceId>) -> Option<String> {
+        let today = self.plan.now.date();
+        let out = self.plan.trays.iter().filter(|tray| {
+            let last = tray.state.hardened.last();
+            last.is_some_and(|mark| mark.at.local.date() == today)
+                && tray.place.map(|place| place.described.place) == place
+        });
+        let plants: Vec<Vec<Plants>> = out.map(|tray| self.standing(tray)).collect();
+        let trays = plants.len();
+        (trays > 0).then(|| self.counted("notice-bring-in", trays, plants.concat()))
+    }
+
+    fn standing(&self, tray: &LivingTray<'_>) -> Vec<Plants> {
+        let up = |plants: &Plants| {
+            let state = self.plan.picture.plants(*plants);
+            state.is_some_and(|state| state.numbers.there > 0)
+        };
+        let standing: Vec<Plants> = tray.plants().filter(up).collect();
+        if standing.is_empty() {
+            tray.plants().collect()
+        } else {
+            standing
+        }
+    }
+
+    fn counted(&self, key: &str, count: usize, plants: Vec<Plants>) -> String {
+        let say = Say::new(key)
+            .with("count", Arg::Number(count as f64))
+            .with("crops", self.plan.crops(plants.into_iter()));
+        self.render(&say)
+    }
+
+    fn line(&self, place: &str, parts: &[String]) -> String {
+        let say = Say::new("notice-place")
+            .with("place", Arg::Text(place.to_owned()))
+            .with("what", Arg::Text(parts.join("; ")));
+        self.render(&say)
+    }
+
+    fn render(&self, say: &Say) -> String {
+        words::render(say, self.units, self.plan.now.date())
+    }
+}
