@@ -4,10 +4,11 @@
 use chrono::{DateTime, TimeDelta, Utc};
 use plumule_app::App;
 use plumule_app::acts::{Act, ActRequest};
-use plumule_app::view::{Answer, PacketForm};
+use plumule_app::view::{Answer, PacketForm, RangeView};
 use plumule_journal::stamp::Stamp;
 use serde_json::json;
 use std::error::Error;
+use std::io::Write;
 
 fn stamp(now: DateTime<Utc>, turn: u8) -> Stamp {
     Stamp {
@@ -53,6 +54,22 @@ fn main() -> Result<(), Box<dyn Error>> {
             Answer::AsksFirst { .. } => return Err("a packet was asked about".into()),
         }
     }
+    let places = app.settings(&stamp(now, 60), true)?.places;
+    let place = places.first().and_then(|place| place.id.clone());
+    let frost = ActRequest {
+        act: Act::Read {
+            place: place.ok_or("the demo has no places")?,
+            of: "air".to_owned(),
+            range: RangeView {
+                min_c: -3.5,
+                max_c: 12.0,
+            },
+        },
+        happened: None,
+        hand: String::new(),
+        confirmed: true,
+    };
+    app.act(&stamp(now, 61), frost)?;
     let later = now + TimeDelta::minutes(50);
     let part = |part: &str, now| -> Result<String, Box<dyn Error>> {
         Ok(String::from_utf8(app.export(&stamp(now, 99), part)?.bytes)?)
@@ -64,6 +81,5 @@ fn main() -> Result<(), Box<dyn Error>> {
         "readings": part("readings", now)?, "report": part("report", now)?,
         "calendar": part("calendar", now)?, "calendar_later": part("calendar", later)?,
     });
-    println!("{told}");
-    Ok(())
+    Ok(writeln!(std::io::stdout(), "{told}")?)
 }

@@ -20,8 +20,11 @@ const LASTS_MIN: i64 = 15;
 
 pub(super) fn due(picture: &Picture, stamp: &Stamp, units: Units) -> Vec<u8> {
     let now = picture.now(stamp);
-    let mut calendar = Calendar::new();
-    calendar.name("Plumule");
+    let mut calendar = Calendar::empty();
+    calendar
+        .append_property(("VERSION", "2.0"))
+        .append_property(("PRODID", "-//Plumule//Sowing journal//EN"))
+        .name("Plumule");
     for job in Plan::of(picture, now).all() {
         let at = rounds::next_round(picture, job.due.max(now));
         if at > now + TimeDelta::days(AHEAD_DAYS) || !nagging::shown(picture, &job, at) {
