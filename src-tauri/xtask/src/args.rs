@@ -81,6 +81,8 @@ pub enum Soak {
         #[arg(default_value_t = 1_000, value_parser = clap::value_parser!(u32).range(1..))]
         kills: u32,
     },
+    /// Judge a simulated year of sowings whose truth is known.
+    Judgement,
     /// Give wild inputs to every decoder that reads what others wrote; one
     /// that breaks a promise is kept in tests/faults/corpus.
     Fuzz {

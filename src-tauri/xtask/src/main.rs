@@ -59,6 +59,7 @@ fn carry_out(Args { as_is, task }: Args) -> Result<bool, String> {
             Soak::Crash { kills } => soak::crash(&house, kills),
             Soak::Fuzz { minutes } => soak::fuzz(&house, minutes),
             Soak::Clock => soak::clock(&house),
+            Soak::Judgement => soak::judgement(&house),
         },
         Task::Package { debug } => package::package(&house, debug, as_is),
         Task::Phones => phones::check(&house).map(|note| println!("{note}")),

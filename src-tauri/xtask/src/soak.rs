@@ -36,3 +36,25 @@ pub fn clock(house: &House) -> Result<(), String> {
     let words = ["test", "--locked", "-p", "plumule-app", "--test", "clock"];
     house.cargo(words).args(["--", "--nocapture"]).shown()
 }
+
+/// Judges a simulated year of sowings whose truth is known and prints the
+/// figures beside their targets.
+///
+/// # Errors
+/// When it does not build.
+pub fn judgement(house: &House) -> Result<(), String> {
+    println!(
+        "targets: 75 to 85 % of truths; under 1 % of the living; dead ones at most at 1.7 with readings, 2.4 without"
+    );
+    let words = ["test", "--locked", "-q", "-p", "plumule-app", "--lib"];
+    house
+        .cargo(words)
+        .args([
+            "judgement::soak::a_long_year",
+            "--",
+            "--exact",
+            "--ignored",
+            "--nocapture",
+        ])
+        .shown()
+}

@@ -307,7 +307,7 @@ pub(super) const RAISED: &[Raise] = &[
         ),
         Dead,
     ),
-    raise("fogbell", -4, Shed, (3, 4), 12, IN_THE_SHED),
+    raise("fogbell", -24, Shed, (3, 4), 12, IN_THE_SHED),
     raise("stout", -26, Greenhouse, (6, 1), 36, NOTHING_YET),
     kept(
         raise("broadsheet", -18, Greenhouse, (4, 6), 24, TOO_WET),

@@ -95,20 +95,27 @@ impl Growth {
         }
     }
 
+    /// How far it is, in words.
+    pub(crate) fn way(&self) -> Arg {
+        let progress = self.course.progress;
+        let way = if progress >= LONG_PAST {
+            6.0
+        } else if progress >= PAST {
+            5.0
+        } else {
+            (progress / QUARTER).round().clamp(0.0, 4.0)
+        };
+        Arg::Word(format!("way-{way}"))
+    }
+
     fn say(&self, picture: &Picture, today: NaiveDate) -> Say {
         let [low, high] = self.expected();
         let (place, mean_c) = self.course.here.unzip();
         let place = place.and_then(|place| picture.places.get(&place));
         let place = place.map_or_else(String::new, |place| place.described.name.clone());
         let due = |key: &str| {
-            let way = (self.course.progress / QUARTER).round().clamp(0.0, 4.0);
-            let way = match self.course.progress {
-                progress if progress >= LONG_PAST => 6.0,
-                progress if progress >= PAST => 5.0,
-                _ => way,
-            };
             Say::new(key)
-                .with("way", Arg::Word(format!("way-{way}")))
+                .with("way", self.way())
                 .with("place", Arg::Text(place.clone()))
                 .with(
                     "temperature",

@@ -5,6 +5,8 @@ mod kept;
 mod reason_words;
 mod season;
 #[cfg(test)]
+mod soak;
+#[cfg(test)]
 mod tests;
 mod verdict;
 mod verdict_words;

@@ -68,7 +68,10 @@ impl<'a> Case<'a> {
     pub(super) fn judge(&self) -> Option<Judged<'a>> {
         let (growth, plants) = (self.growth, &self.sowing.plants);
         let gone = plants.ended.is_some() || !plants.went_on.is_empty();
-        if gone || growth.reached < VERDICT_FROM {
+        // Up where none could be: that is said whenever it is seen.
+        let mut looks = growth.looks.iter();
+        let odd = looks.any(|(progress, up)| *progress <= 0.0 && *up > 0);
+        if gone || (growth.reached < VERDICT_FROM && !odd) {
             return None;
         }
         let lost = self.sowing.seeds_lost();

@@ -15,6 +15,7 @@ mod phone;
 mod photos;
 mod results;
 mod said;
+mod scenes;
 mod words;
 
 use chrono::{DateTime, TimeDelta, Utc};

@@ -247,7 +247,7 @@ why-late = Nine in ten should have been up by { $most }, { $days ->
     }, of { $spread ->
         [0] { $high }
        *[other] { $low } to { $high }
-    } expected. It had { $temperature } on average and is { $progress } of the way.
+    } expected. It had { $temperature } on average and is { $way }.
 why-late-too-cold = At { $temperature } no { $crop }{ $variety } will come up: it wants { $from } to { $to }. Move it somewhere warmer.
 why-late-too-hot = At { $temperature } no { $crop }{ $variety } will come up: it wants { $from } to { $to }. Move it somewhere cooler.
 why-thin = There are { $there } { $crop }{ $variety } in { $cells ->
