@@ -9,8 +9,9 @@ use crate::shell::{Opened, Shell, error};
 use plumule_app::AppError;
 use plumule_app::acts::ActRequest;
 use plumule_app::view::{
-    Answer, BenchView, DeviceForm, EnoughAsk, EnoughView, NextNoticeView, NoticesView,
-    ResultsAsked, ResultsView, RoundView, SeedView, SettingsView, StartView, TrayView, TraysView,
+    Answer, BenchView, DeviceForm, EnoughAsk, EnoughView, FrostCsvOptions, FrostPreview,
+    NextNoticeView, NoticesView, ResultsAsked, ResultsView, RoundView, SeedView, SettingsView,
+    SitterSheet, StartView, TrayView, TraysView,
 };
 use plumule_journal::stamp::Stamp;
 use tauri::{AppHandle, Manager, Runtime, command};
@@ -35,6 +36,11 @@ pub async fn leave_demo<R: Runtime>(app: AppHandle<R>) -> Reply<StartView> {
 #[command]
 pub async fn round<R: Runtime>(app: AppHandle<R>) -> Reply<RoundView> {
     ask(app, |opened, stamp| opened.app.round(stamp)).await
+}
+
+#[command]
+pub async fn sitter_sheet<R: Runtime>(app: AppHandle<R>) -> Reply<SitterSheet> {
+    ask(app, |opened, stamp| opened.app.sitter_sheet(stamp)).await
 }
 
 #[command]
@@ -73,6 +79,18 @@ pub async fn enough<R: Runtime>(app: AppHandle<R>, ask: EnoughAsk) -> Reply<Enou
 #[command]
 pub async fn settings<R: Runtime>(app: AppHandle<R>) -> Reply<SettingsView> {
     ask(app, |opened, stamp| opened.app.settings(stamp, opened.demo)).await
+}
+
+#[command]
+pub async fn frost_preview<R: Runtime>(
+    app: AppHandle<R>,
+    file: Vec<u8>,
+    options: FrostCsvOptions,
+) -> Reply<FrostPreview> {
+    ask(app, move |opened, _| {
+        opened.app.frost_preview(&file, &options)
+    })
+    .await
 }
 
 #[command]

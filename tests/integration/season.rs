@@ -158,8 +158,9 @@ fn windows_follow_the_last_frost() {
 /// raising come before days that count from planting out.
 #[test]
 fn the_last_useful_sowing() {
-    let ask =
-        |end, from, side| last_useful_sowing(end, 50.0, from, Some((3.0, 5.0)), side).unwrap();
+    let ask = |end, from, side| {
+        last_useful_sowing(end, 50.0, from, Some((3.0, 5.0)), side, false).unwrap()
+    };
     let (north, south) = (Hemisphere::North, Hemisphere::South);
     assert_eq!(
         ask(date(2026, 9, 20), MaturityFrom::Sowing, north),

@@ -24,6 +24,23 @@ export const screens = [
       await page.getByRole('button', { name: 'Count' }).first().click();
     },
   },
+  { name: 'round-season', scene: 'season', hash: '#/round' },
+  { name: 'round-night', scene: 'season', hash: '#/round', steps: press('Tonight’s low') },
+  { name: 'round-heat-back', scene: 'season', hash: '#/round', steps: press('Heat back on') },
+  { name: 'paper-away', hash: '#/paper/away' },
+  { name: 'paper-away-empty', scene: 'empty', hash: '#/paper/away' },
+  { name: 'paper-round', scene: 'season', hash: '#/paper/round' },
+  { name: 'settings-away', scene: 'season', hash: '#/settings' },
+  {
+    name: 'settings-frost',
+    hash: '#/settings',
+    steps: async (page) => {
+      const file = { name: 'minima.csv', mimeType: 'text/csv', buffer: Buffer.from('2015-01-01,-1.0\n') };
+      await page.getByLabel('Record of daily minima').setInputFiles(file);
+      await page.getByText(/days were read/).scrollIntoViewIfNeeded();
+      await page.getByText('One line could not be read').click();
+    },
+  },
   { name: 'sow', hash: '#/sow' },
   { name: 'sow-chosen', hash: '#/sow', steps: press(/Tomato/) },
   { name: 'sow-unknown-crop', hash: '#/sow/p-sal' },

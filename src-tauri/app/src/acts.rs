@@ -1,6 +1,8 @@
 //! What a grower can say: every change to the journal, as the UI sends it.
 
-use crate::view::{GardenForm, PacketForm, PlaceForm, PlantsRef, RangeView, TrayChoice};
+use crate::view::{
+    FrostOddsForm, GardenForm, PacketForm, PlaceForm, PlantsRef, RangeView, TrayChoice,
+};
 use chrono::{NaiveDate, NaiveDateTime};
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
@@ -66,6 +68,15 @@ pub enum Act {
         from: NaiveDateTime,
         /// To; none: still.
         to: Option<NaiveDateTime>,
+        /// Temperatures meanwhile.
+        meanwhile: Option<RangeView>,
+    },
+    /// The heat of a place came back.
+    HeatBack {
+        /// Place.
+        place: String,
+        /// When.
+        at: NaiveDateTime,
         /// Temperatures meanwhile.
         meanwhile: Option<RangeView>,
     },
@@ -237,8 +248,39 @@ pub enum Act {
     Away {
         /// First day.
         from: NaiveDate,
-        /// Last day.
-        to: NaiveDate,
+        /// Last day; none: until the grower says so.
+        to: Option<NaiveDate>,
+    },
+    /// The grower is back.
+    CameBack {
+        /// The first day back.
+        on: NaiveDate,
+    },
+    /// How cold a night is to be.
+    NightLow {
+        /// The day on whose evening the night begins.
+        night: NaiveDate,
+        /// In a place; none: outdoors.
+        place: Option<String>,
+        /// Lowest expected, °C.
+        low_c: f64,
+    },
+    /// Trays are sheltered for the night; one entry a tray.
+    Shelter {
+        /// Trays.
+        trays: Vec<String>,
+        /// `brought_in` or `fleece`.
+        how: String,
+    },
+    /// The lid of a place was opened on a sunny day.
+    Air {
+        /// Place.
+        place: String,
+    },
+    /// When frosts come, from a record.
+    FrostOdds {
+        /// As the preview of the record gives it.
+        odds: FrostOddsForm,
     },
     /// Sow.
     Sow {

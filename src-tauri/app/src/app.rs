@@ -6,16 +6,18 @@ use crate::acts::ActRequest;
 use crate::error::{AppError, asked};
 use crate::names::Names;
 use crate::notices::{Ahead, Notice, NoticeDesk, NoticePlan};
+use crate::paper::sitter_sheet;
 use crate::picture::Picture;
 use crate::round::round_view;
 use crate::say::{Arg, Say};
 use crate::view::{
-    Answer, BenchView, DeviceForm, EnoughAsk, EnoughView, ResultsAsked, ResultsView, RoundView,
-    SeedView, SettingsView, TrayView, TraysView,
+    Answer, BenchView, DeviceForm, EnoughAsk, EnoughView, FrostCsvOptions, FrostPreview,
+    ResultsAsked, ResultsView, RoundView, SeedView, SettingsView, SitterSheet, TrayView, TraysView,
 };
 use crate::words::{self, Units};
-use crate::{bench, device, line, results, seed, settings, tray_page, trays};
+use crate::{bench, device, line, results, season, seed, settings, tray_page, trays};
 use chrono_tz::Tz;
+use plumule_agronomy::Hemisphere;
 use plumule_journal::content::{Content, GardenDescribed};
 use plumule_journal::id::EntryId;
 use plumule_journal::stamp::{Happened, Stamp};
@@ -77,6 +79,15 @@ impl App {
     pub fn round(&self, stamp: &Stamp) -> Result<RoundView, AppError> {
         let picture = Picture::of_the_living(&self.journal, stamp)?;
         Ok(round_view(&picture, picture.now(stamp)))
+    }
+
+    /// The sheet for whoever looks after the trays while the grower is away.
+    ///
+    /// # Errors
+    /// If the journal cannot be read.
+    pub fn sitter_sheet(&self, stamp: &Stamp) -> Result<SitterSheet, AppError> {
+        let picture = Picture::of_the_living(&self.journal, stamp)?;
+        Ok(sitter_sheet(&picture, picture.now(stamp)))
     }
 
     /// The living trays by place, those set aside, and the past ones.
@@ -226,6 +237,27 @@ impl App {
     /// If the journal cannot be read.
     pub fn settings(&self, stamp: &Stamp, demo: bool) -> Result<SettingsView, AppError> {
         settings::view(&self.journal, self.device()?, stamp, demo)
+    }
+
+    /// What a record of daily minima would give. Nothing is written: what it
+    /// gives is sent back as an act.
+    ///
+    /// # Errors
+    /// A file that is too large or holds no days and minima; a journal that
+    /// cannot be read.
+    pub fn frost_preview(
+        &self,
+        file: &[u8],
+        options: &FrostCsvOptions,
+    ) -> Result<FrostPreview, AppError> {
+        let garden = self.journal.garden()?.described;
+        let latitude = garden.and_then(|garden| garden.latitude);
+        let hemisphere = if latitude.is_some_and(|latitude| latitude < 0.0) {
+            Hemisphere::South
+        } else {
+            Hemisphere::North
+        };
+        season::csv::preview(file, options, hemisphere)
     }
 
     /// Habits of this device.

@@ -352,6 +352,7 @@ impl Grower {
             18 => Content::Away(Away {
                 from: local.date(),
                 to: local.date() + TimeDelta::days(2),
+                open: false,
             }),
             _ => {
                 self.made += 1;

@@ -17,6 +17,12 @@ pub(crate) fn act(names: &Names<'_>, contents: &[Content]) -> Result<Say, AppErr
         [Content::Felt(felt), _, ..] if all(contents, |it| matches!(it, Content::Felt(_))) => {
             return Ok(felt_say(felt, "-many").with("trays", count(contents.len())));
         }
+        [Content::Sheltered(it), _, ..]
+            if all(contents, |it| matches!(it, Content::Sheltered(_))) =>
+        {
+            let line = format!("{}-many", key("line-sheltered", it.how.as_str()));
+            return Ok(Say::new(line).with("trays", count(contents.len())));
+        }
         [Content::TrayMoved(moved), _, ..]
             if all(contents, |it| matches!(it, Content::TrayMoved(_))) =>
         {
@@ -49,9 +55,31 @@ fn all(contents: &[Content], is: impl Fn(&Content) -> bool) -> bool {
 pub(crate) fn line(names: &Names<'_>, content: &Content) -> Result<Say, AppError> {
     Ok(match content {
         Content::GardenDescribed(_) => Say::new("line-garden-described"),
+        Content::Away(away) if away.open => {
+            Say::new("line-away-open").with("from", Arg::Day(away.from))
+        }
         Content::Away(away) => Say::new("line-away")
             .with("from", Arg::Day(away.from))
             .with("to", Arg::Day(away.to)),
+        Content::CameBack(back) => Say::new("line-came-back").with("day", Arg::Day(back.on)),
+        Content::FrostReckoned(frost) => Say::new("line-frost-reckoned")
+            .with("from", Arg::Day(frost.first_day))
+            .with("to", Arg::Day(frost.last_day)),
+        Content::NightForecast(night) => {
+            let say = match night.place {
+                Some(place) => Say::new("line-night-in").with("place", names.place(place)?),
+                None => Say::new("line-night"),
+            };
+            say.with("day", Arg::Day(night.night))
+                .with("temperature", Arg::Celsius(night.low_c))
+        }
+        Content::Sheltered(it) => {
+            Say::new(key("line-sheltered", it.how.as_str())).with("tray", names.tray(it.tray)?)
+        }
+        Content::Aired(it) => Say::new("line-aired").with("place", names.place(it.place)?),
+        Content::HeatBack(back) => Say::new("line-heat-back")
+            .with("place", names.place(back.place)?)
+            .with("at", Arg::Moment(back.at)),
         Content::PlaceDescribed(place) => {
             Say::new("line-place-described").with("place", Arg::Text(place.name.clone()))
         }

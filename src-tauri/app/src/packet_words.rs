@@ -5,7 +5,7 @@ use crate::say::{Arg, Say};
 use crate::view::{CropName, PacketForm, PacketLine, TreatmentWanted};
 use crate::words::{key, word};
 use chrono::NaiveDate;
-use plumule_agronomy::{Crop, LightNeed, Treatment, crops};
+use plumule_agronomy::{Crop, LightNeed, MaturityFrom, Treatment, crops};
 use plumule_journal::content::PacketDescribed;
 use plumule_journal::state::PacketState;
 
@@ -143,6 +143,28 @@ pub(crate) fn before_sowing(crop: &Crop) -> Vec<Say> {
     .into_iter()
     .flatten()
     .collect()
+}
+
+/// At what temperatures it grows on once it is up, and how long to its first
+/// harvest or flower.
+pub(crate) fn growing_on(crop: &Crop) -> Say {
+    let on = crop.growing_on_c;
+    let say = Say::new(match crop.maturity.map(|maturity| maturity.from) {
+        Some(MaturityFrom::Sowing) => "bench-growing-on-sown",
+        Some(MaturityFrom::PlantingOut) => "bench-growing-on-planted",
+        None => "bench-growing-on",
+    })
+    .with("day", Arg::Celsius(on.day.0.midpoint(on.day.1).round()))
+    .with(
+        "night",
+        Arg::Celsius(on.night.0.midpoint(on.night.1).round()),
+    );
+    match crop.maturity {
+        Some(maturity) => say
+            .with("from", Arg::Number(maturity.days.0))
+            .with("to", Arg::Number(maturity.days.1)),
+        None => say,
+    }
 }
 
 pub(crate) fn caution_of_crop(crop: &Crop) -> Option<Say> {

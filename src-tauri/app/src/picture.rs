@@ -402,7 +402,7 @@ impl Picture {
     /// Last day away, if the grower is away on a day.
     pub(crate) fn away_until(&self, day: NaiveDate) -> Option<NaiveDate> {
         let away = self.garden.away.iter();
-        away.filter(|away| (away.from..=away.to).contains(&day))
+        away.filter(|away| away.from <= day && day <= away.to)
             .map(|away| away.to)
             .max()
     }

@@ -1,21 +1,27 @@
 //! The round as it is shown.
 
 use crate::job_key;
-use crate::jobs::{Job, LivingTray, Plan, kind_word};
+use crate::jobs::{Job, LivingTray, Plan, kind_word, low_in};
 use crate::nagging;
 use crate::picture::Picture;
 use crate::rounds;
 use crate::say::{Arg, Say};
 use crate::stage::{plants_line_with, reference};
+use crate::trays::code_order;
 use crate::view::{
     JobKind, JobView, LastReading, NextDue, PlaceHead, PlaceRound, RangeView, RoundView, TrayCard,
 };
 use crate::words;
 use chrono::NaiveDateTime;
 use plumule_journal::content::Shown;
-use plumule_journal::id::PlaceId;
+use plumule_journal::id::{PlaceId, TrayId};
 use plumule_journal::state::PlaceState;
 use plumule_journal::subject::Plants;
+use plumule_journal::words::Container;
+
+/// So many trays to feel in one place are one job (judgement: more than a hand
+/// feels in passing).
+const MANY: usize = 4;
 
 /// What is due now, place by place, and of living trays that stand nowhere (a
 /// move is missing from a merge).
@@ -62,19 +68,78 @@ fn place_round(plan: &Plan<'_>, place: &PlaceState, shown: &[Job]) -> Option<Pla
         .map(job_view)
         .collect();
     let cards = cards(plan, &trays, shown);
-    let to_feel = of_place
+    let to_feel: Vec<TrayId> = of_place
         .filter(|job| job.kind == JobKind::FeelTheCompost)
-        .filter_map(|job| Some(job.tray?.to_string()))
+        .filter_map(|job| job.tray)
         .collect();
     (!trays.is_empty() || !jobs.is_empty()).then(|| PlaceRound {
         place: place_head(place),
         reading: last_reading(plan, id),
         heat_off: plan.temperatures.heat_off(id, plan.now).is_some(),
+        heat_off_since: heat_off_since(place, plan.now),
+        low_c: low_in(plan.picture, place, plan.now.date()).map(|(low_c, _)| low_c),
+        together: together(&trays, &to_feel),
         jobs,
         quiet: u32::try_from(trays.len() - cards.len()).unwrap_or(u32::MAX),
         cards,
-        to_feel,
+        to_feel: to_feel.iter().map(TrayId::to_string).collect(),
     })
+}
+
+/// Since when the heat is off, where nobody said until when.
+fn heat_off_since(place: &PlaceState, now: NaiveDateTime) -> Option<NaiveDateTime> {
+    let mut stretches = place.heat_off.iter().rev();
+    let open = stretches.find(|off| off.to.is_none() && off.from <= now)?;
+    Some(open.from)
+}
+
+/// Many trays in a place make one job: the smallest, the warmest and one at the
+/// edge tell for all of them.
+fn together(trays: &[&LivingTray<'_>], to_feel: &[TrayId]) -> Option<Say> {
+    if to_feel.len() < MANY {
+        return None;
+    }
+    let mut asked: Vec<&&LivingTray<'_>> = trays
+        .iter()
+        .filter(|tray| to_feel.contains(&tray.id))
+        .collect();
+    asked.sort_by_cached_key(|tray| code_order(&tray.state.described.code));
+    // A small vessel holds little; under no cover the sun and the air reach it.
+    let smallest = asked.iter().min_by_key(|tray| size(tray))?.id;
+    let open = asked
+        .iter()
+        .find(|tray| tray.id != smallest && !tray.under_cover());
+    let warmest = open.or(asked.get(1))?.id;
+    let mut others = asked.iter().rev();
+    let edge = others
+        .find(|tray| tray.id != smallest && tray.id != warmest)?
+        .id;
+    let code = |id: TrayId| {
+        let tray = asked.iter().find(|tray| tray.id == id);
+        Arg::Text(tray.map_or(String::new(), |tray| tray.state.described.code.clone()))
+    };
+    Some(
+        Say::new("why-feel-together")
+            .with("trays", Arg::Number(to_feel.len() as f64))
+            .with("smallest", code(smallest))
+            .with("warmest", code(warmest))
+            .with("edge", code(edge)),
+    )
+}
+
+/// From the smallest vessel to the largest.
+fn size(tray: &LivingTray<'_>) -> (u8, u32) {
+    let described = &tray.state.described;
+    let vessel = match described.container {
+        Container::DampPaper | Container::Bag => 0,
+        Container::Pot => 1,
+        Container::Cells => 2,
+        Container::Pots => 3,
+        Container::OpenTray => 4,
+    };
+    let cells = u32::from(described.rows) * u32::from(described.columns);
+    // More cells in a tray are smaller cells.
+    (vessel, u32::MAX - cells)
 }
 
 /// Trays with something due, in the order of their most pressing jobs.
@@ -167,7 +232,7 @@ fn next(picture: &Picture, jobs: &[Job], now: NaiveDateTime) -> Option<NextDue> 
 mod tests {
     use super::*;
     use crate::world::{World, at};
-    use plumule_journal::words::{Container, PlaceKind};
+    use plumule_journal::words::PlaceKind;
 
     fn world() -> World {
         let mut world = World::new();

@@ -4,6 +4,7 @@ use crate::error::AppError;
 use crate::growth::Learnt;
 use crate::packet_words;
 use crate::picture::Picture;
+use crate::season::season_view;
 use crate::view::{PacketPage, SeedView};
 use chrono::NaiveDate;
 use plumule_agronomy::crops;
@@ -40,6 +41,9 @@ fn page(picture: &Picture, packet: &PacketState, today: NaiveDate) -> PacketPage
         line: packet_words::line(packet, &learnt, today),
         outlook: packet_words::outlook(packet, &learnt, today),
         own: packet_words::own(&learnt),
+        season: crops()
+            .get(&packet.described.crop)
+            .and_then(|crop| season_view(picture, crop, today)),
         sowings: u32::try_from(packet.sowings.len()).unwrap_or(u32::MAX),
         described: packet_words::form(&packet.described),
     }

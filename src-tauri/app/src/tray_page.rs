@@ -8,12 +8,13 @@ use crate::packet_words::{self, caution_of_crop};
 use crate::picture::Picture;
 use crate::round::{job_view, place_head};
 use crate::say::{Arg, Say};
+use crate::season::season_view;
 use crate::stage::{plants_line, reference};
 use crate::temperature::Temperatures;
 use crate::timeline;
-use crate::view::{Coded, Explanation, PlantsPage, Relative, TrayView};
+use crate::view::{Coded, Explanation, PlantsPage, Relative, SeasonView, TrayView};
 use crate::words::{self, word};
-use chrono::NaiveDateTime;
+use chrono::{NaiveDate, NaiveDateTime};
 use plumule_journal::Journal;
 use plumule_journal::content::Seeds;
 use plumule_journal::id::TrayId;
@@ -114,6 +115,7 @@ fn page(
             .collect(),
         depth_mm: sowing.and_then(|sowing| sowing.sown.depth_mm),
         treatment: sowing.map(treated).unwrap_or_default(),
+        season: season_of(picture, plants, now.date()),
         wanted: sowing.and_then(|sowing| sowing.sown.wanted),
         forecast: case
             .as_ref()
@@ -137,6 +139,13 @@ fn page(
             .map(SowingState::seeds_left),
         caution: picture.book_crop(plants).and_then(caution_of_crop),
     })
+}
+
+/// The season of plants that are alive.
+fn season_of(picture: &Picture, plants: Plants, today: NaiveDate) -> Option<SeasonView> {
+    let lives = picture.plants(plants)?.ended.is_none();
+    let crop = picture.book_crop(plants).filter(|_| lives)?;
+    season_view(picture, crop, today)
 }
 
 /// What was done to the seed of a sowing before.

@@ -12,12 +12,13 @@ use plumule_journal::content::{
 use plumule_journal::id::{BatchId, EntryId, PacketId, PlaceId, SowingId, TrayId};
 use plumule_journal::stamp::Happened;
 use plumule_journal::state::{
-    BatchState, CountAt, Cover, FeltAt, LeftAt, Mark, Numbers, Occupant, PacketState, Parent,
-    PlaceState, PlantsState, Reading, SowingState, Stay, TrayState, Unheated, WentOnAt,
+    AwayAt, BatchState, CountAt, Cover, FeltAt, LeftAt, Mark, NightAt, Numbers, Occupant,
+    PacketState, Parent, PlaceState, PlantsState, Reading, ShelteredAt, SowingState, Stay,
+    TrayState, Unheated, WentOnAt,
 };
 use plumule_journal::subject::Plants;
 use plumule_journal::words::{
-    Compost, Container, Feel, Light, Medium, Origin, PlaceKind, Step, Storage, Watering,
+    Compost, Container, Feel, Light, Medium, Origin, PlaceKind, Shelter, Step, Storage, Watering,
 };
 use std::collections::BTreeSet;
 use uuid::Uuid;
@@ -92,6 +93,7 @@ impl World {
             described,
             opened_by,
             heat_off: Vec::new(),
+            aired: None,
         };
         self.picture.places.insert(place, state);
         place
@@ -114,6 +116,33 @@ impl World {
         };
         let state = self.picture.places.get_mut(&place).unwrap();
         state.heat_off.push(stretch);
+    }
+
+    pub(crate) fn away(&mut self, from: &str, to: &str) {
+        let entry = self.mark("2026-01-01 08:00").entry;
+        self.picture.garden.away.push(AwayAt {
+            entry,
+            from: day(from),
+            to: day(to),
+            open: false,
+        });
+    }
+
+    /// Outdoors, or in a place.
+    pub(crate) fn night(&mut self, when: &str, place: Option<PlaceId>, low_c: f64) {
+        let mark = self.mark(when);
+        self.picture.garden.nights.push(NightAt {
+            night: mark.at.local.date(),
+            mark,
+            place,
+            low_c,
+        });
+    }
+
+    pub(crate) fn shelter(&mut self, tray: TrayId, when: &str, how: Shelter) {
+        let at = self.mark(when);
+        let sheltered = &mut self.tray_state(tray).sheltered;
+        sheltered.push(ShelteredAt { at, how });
     }
 
     pub(crate) fn read(&mut self, place: PlaceId, when: &str, shown: Shown) {
@@ -152,6 +181,7 @@ impl World {
             felt: Vec::new(),
             fed: Vec::new(),
             hardened: Vec::new(),
+            sheltered: Vec::new(),
             occupants: Vec::new(),
             emptied: None,
             problems: BTreeSet::new(),

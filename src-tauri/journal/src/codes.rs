@@ -68,7 +68,17 @@ pub const REFUSALS: &[&str] = &[
     "year_out_of_range",
     // most: mm
     "depth_out_of_range",
+    // most: hours
     "soak_out_of_range",
+    // day
+    "night_out_of_range",
+    // least, most: °C
+    "night_temperature_out_of_range",
+    "frost_nothing_reckoned",
+    "frost_out_of_range",
+    "not_away",
+    // name
+    "heat_not_off",
     "photo_malformed",
     "felt_nothing",
     "ends_before_it_starts",

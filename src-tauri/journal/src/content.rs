@@ -6,7 +6,9 @@
 
 mod care;
 
-pub use care::Treatment;
+pub use care::{
+    CameBack, FrostReckoned, FrostSpread, HeatBack, NightForecast, OfPlace, Sheltered, Treatment,
+};
 mod seen;
 
 pub use seen::{Explained, Noticed, SeedsLost};
@@ -37,6 +39,12 @@ pub enum Content {
     GardenDescribed(GardenDescribed),
     /// The grower is away.
     Away(Away),
+    /// The grower came back.
+    CameBack(CameBack),
+    /// When frosts come, from a record; the last holds.
+    FrostReckoned(FrostReckoned),
+    /// How cold a night is to be.
+    NightForecast(NightForecast),
     /// A place and its attributes; the last holds.
     PlaceDescribed(PlaceDescribed),
     /// A packet and its attributes; the last holds.
@@ -59,10 +67,16 @@ pub enum Content {
     Fed(OfTray),
     /// A tray was put out by day to harden off.
     HardenedOff(OfTray),
+    /// A tray was sheltered for the night.
+    Sheltered(Sheltered),
+    /// A lid was opened on a sunny day.
+    Aired(OfPlace),
     /// A thermometer was read.
     ReadingTaken(ReadingTaken),
     /// The heat of a place was off.
     HeatOff(HeatOff),
+    /// The heat of a place came back.
+    HeatBack(HeatBack),
     /// Plants were counted.
     Counted(Counted),
     /// Plants went on into other cells, as batches.
@@ -133,6 +147,9 @@ pub struct Away {
     pub from: NaiveDate,
     /// Last day away.
     pub to: NaiveDate,
+    /// Until the grower says so: `to` is only the latest.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub open: bool,
 }
 
 /// A place.

@@ -2,14 +2,14 @@
 //! `fold(the entries that touch it)` and can be thrown away and made again.
 
 use crate::content::{
-    Away, GardenDescribed, JobKey, Leaving, PacketDescribed, Part, PlaceDescribed, RangeC, Seeds,
-    Shown, Sown, TrayDescribed,
+    FrostReckoned, GardenDescribed, JobKey, Leaving, PacketDescribed, Part, PlaceDescribed, RangeC,
+    Seeds, Shown, Sown, TrayDescribed,
 };
 use crate::id::{BatchId, EntryId, PacketId, PlaceId, SowingId, TrayId};
 use crate::stamp::Happened;
 use crate::subject::Plants;
-use crate::words::{Blame, Feel, LossCause, Medium, Origin, Sight, Step, Watering};
-use chrono::NaiveDateTime;
+use crate::words::{Blame, Feel, LossCause, Medium, Origin, Shelter, Sight, Step, Watering};
+use chrono::{NaiveDate, NaiveDateTime};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
 
@@ -45,7 +45,11 @@ pub struct GardenState {
     /// What is true of the growing, once it was said.
     pub described: Option<GardenDescribed>,
     /// Times away.
-    pub away: Vec<Away>,
+    pub away: Vec<AwayAt>,
+    /// When frosts come, from a record.
+    pub frost: Option<FrostReckoned>,
+    /// How cold nights were to be: the last few said.
+    pub nights: Vec<NightAt>,
     /// Jobs put off, the last word for each.
     pub put_off: Vec<PutOff>,
     /// Jobs dismissed.
@@ -70,6 +74,8 @@ pub struct PlaceState {
     pub opened_by: Mark,
     /// Stretches without heat, by start.
     pub heat_off: Vec<Unheated>,
+    /// When its lid was last opened on a sunny day.
+    pub aired: Option<Mark>,
 }
 
 /// A stretch without heat.
@@ -138,12 +144,49 @@ pub struct TrayState {
     pub fed: Vec<Mark>,
     /// Days put out to harden off, by time.
     pub hardened: Vec<Mark>,
+    /// Nights for which it was sheltered, by time.
+    pub sheltered: Vec<ShelteredAt>,
     /// What was sown or set in it, by time; whether it lives is its own state.
     pub occupants: Vec<Occupant>,
     /// When it was emptied.
     pub emptied: Option<Mark>,
     /// What is odd about it.
     pub problems: BTreeSet<Problem>,
+}
+
+/// Days away, as they came to be.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct AwayAt {
+    /// Which entry said so first.
+    pub entry: EntryId,
+    /// First day away.
+    pub from: NaiveDate,
+    /// Last day away; before `from` where the grower did not go.
+    pub to: NaiveDate,
+    /// Until the grower says so: `to` is only the latest.
+    pub open: bool,
+}
+
+/// How cold a night is to be.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct NightAt {
+    /// Which entry says so, and when.
+    pub mark: Mark,
+    /// The day on whose evening the night begins.
+    pub night: NaiveDate,
+    /// In a place; none: outdoors.
+    pub place: Option<PlaceId>,
+    /// Lowest expected, °C.
+    pub low_c: f64,
+}
+
+/// Sheltered for a night.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct ShelteredAt {
+    /// When.
+    pub at: Mark,
+    /// How.
+    pub how: Shelter,
 }
 
 /// A dated stay in a place.

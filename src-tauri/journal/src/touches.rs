@@ -11,9 +11,19 @@ pub(crate) fn touches(content: &Content) -> BTreeMap<Subject, bool> {
     use Content as C;
     let one = |subject: Subject, weighs: bool| BTreeMap::from([(subject, weighs)]);
     match content {
-        C::GardenDescribed(_) | C::Away(_) => one(Subject::Garden, true),
+        C::GardenDescribed(_) | C::Away(_) | C::CameBack(_) | C::FrostReckoned(_) => {
+            one(Subject::Garden, true)
+        }
+        C::NightForecast(what) => {
+            let place = what.place.map(|place| (Subject::Place(place), false));
+            std::iter::once((Subject::Garden, true))
+                .chain(place)
+                .collect()
+        }
         C::PlaceDescribed(what) => one(Subject::Place(what.place), true),
         C::HeatOff(what) => one(Subject::Place(what.place), true),
+        C::HeatBack(what) => one(Subject::Place(what.place), true),
+        C::Aired(what) => one(Subject::Place(what.place), true),
         C::ReadingTaken(what) => one(Subject::Place(what.place), false),
         C::PacketDescribed(what) => one(Subject::Packet(what.packet), true),
         C::TrayDescribed(what) => one(Subject::Tray(what.tray), true),
@@ -22,6 +32,7 @@ pub(crate) fn touches(content: &Content) -> BTreeMap<Subject, bool> {
             (Subject::Place(what.place), false),
         ]),
         C::CoverChanged(what) => one(Subject::Tray(what.tray), true),
+        C::Sheltered(what) => one(Subject::Tray(what.tray), true),
         C::Felt(what) => one(Subject::Tray(what.tray), true),
         C::TrayEmptied(what) | C::Fed(what) | C::HardenedOff(what) => {
             one(Subject::Tray(what.tray), true)

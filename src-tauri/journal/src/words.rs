@@ -159,6 +159,15 @@ words!(
     }
 );
 words!(
+    /// How a tray is sheltered for a night.
+    Shelter {
+        /// Brought in.
+        BroughtIn = "brought_in",
+        /// Covered with fleece.
+        Fleece = "fleece",
+    }
+);
+words!(
     /// Why plants were lost.
     LossCause {
         /// Eaten by slugs, mice, birds.

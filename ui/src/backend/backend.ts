@@ -13,9 +13,12 @@ import type {
   KeepView,
   NextNoticeView,
   NoticesView,
+  FrostCsvOptions,
+  FrostPreview,
   RoundView,
   SeedView,
   SettingsView,
+  SitterSheet,
   StartView,
   Task,
   TimelineLine,
@@ -36,6 +39,7 @@ export interface Backend {
   choose(journal: 'own' | 'demo'): Promise<StartView>;
   leaveDemo(): Promise<StartView>;
   round(): Promise<RoundView>;
+  sitterSheet(): Promise<SitterSheet>;
   trays(): Promise<TraysView>;
   tray(id: string): Promise<TrayView>;
   seed(): Promise<SeedView>;
@@ -43,6 +47,8 @@ export interface Backend {
   results(asked: ResultsAsked): Promise<ResultsView>;
   enough(ask: EnoughAsk): Promise<EnoughView>;
   settings(): Promise<SettingsView>;
+  /** What a record of daily minima would give; nothing is written. */
+  frostPreview(file: number[], options: FrostCsvOptions): Promise<FrostPreview>;
   setDevice(device: DeviceForm): Promise<SettingsView>;
   act(request: ActRequest): Promise<Answer>;
   undo(act: string, confirmed: boolean): Promise<Answer>;

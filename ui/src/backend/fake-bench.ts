@@ -89,6 +89,8 @@ export function bench(packet: string | null, scene: string): BenchView {
                 unsuited: [{ compost: 'garden_soil', say: say('warn-compost-garden-soil') }],
               }
             : null,
+          season: chosen.season,
+          growing_on: null,
           seed_mm: known ? [3, 1] : null,
           light: chosen.line.crop.key === 'lettuce' ? say('fake-light-need-needed') : null,
           recommended: { min_c: 18, max_c: 27 },

@@ -1,3 +1,4 @@
+import { season } from './fake-seasons';
 import type {
   Arg,
   BandPoint,
@@ -151,6 +152,9 @@ export function round() {
       place: places.prop,
       reading: { at: at(-1), days_ago: 1, range: { min_c: 19.5, max_c: 24 }, of: 'compost' },
       heat_off: false,
+      heat_off_since: null,
+      low_c: null,
+      together: null,
       jobs: [],
       cards: [
         card('t-k7', 'K7', 'cells', [lines.tomato, lines.pepper], [
@@ -171,6 +175,9 @@ export function round() {
       place: places.sill,
       reading: { at: at(-5), days_ago: 5, range: { min_c: 16, max_c: 16 }, of: 'air' },
       heat_off: false,
+      heat_off_since: null,
+      low_c: null,
+      together: null,
       jobs: [job('read_the_thermometer', say('fake-why-read', { days: n(5) }))],
       cards: [
         card('t-k4', 'K4', 'cells', [lines.lettuce], [job('thin', say('fake-why-thin', { up: n(48), cells: n(24) }), lines.lettuce.plants, false, 24)]),
@@ -185,6 +192,9 @@ export function round() {
       place: places.glass,
       reading: null,
       heat_off: true,
+      heat_off_since: null,
+      low_c: null,
+      together: null,
       jobs: [],
       cards: [
         card('t-h3', 'H3', 'cells', [lines.celery], [job('pot_on', say('fake-why-pot', { days: n(26) }), lines.celery.plants)]),
@@ -269,6 +279,7 @@ export function tray(id: string): TrayView | null {
           : [],
       depth_mm: plants.plants.type === 'sowing' ? 6 : null,
       treatment: [],
+      season: null,
       wanted: plants.plants.type === 'sowing' ? 8 : null,
       forecast:
         plants.plants.type === 'sowing' && plants.seeds !== null
@@ -326,6 +337,7 @@ function page(id: string, key: string, variety: string, rest: Partial<PacketForm
       ? say('fake-outlook-span', { low: n(Math.round(germination[0] * 10)), high: n(Math.round(germination[1] * 10)) })
       : null,
     own: sowings > 1 ? say('fake-outlook-own', { sowings: n(sowings), up: n(14), of: n(18) }) : null,
+    season: key === 'tomato' ? season : null,
     sowings,
     described,
   };
@@ -363,6 +375,8 @@ export const settings = (demo: boolean): SettingsView => ({
     placeForm(places.shed, 4, 5, 11, false),
     { ...placeForm(places.frame, 5, 4, 15, true), retired: true },
   ],
+  frost: null,
+  away: [],
   device,
   demo,
   entries: 3127,

@@ -4,6 +4,7 @@ import * as data from './fake-data';
 import * as photos from './fake-photos';
 import { growing } from './fake-growing';
 import * as keep from './fake-keep';
+import * as season from './fake-season';
 import { fakeWords } from './fake-words';
 import { results } from './fake-year';
 import type {
@@ -14,10 +15,13 @@ import type {
   CorrectRequest,
   DeviceForm,
   EnoughAsk,
+  FrostCsvOptions,
+  FrostPreview,
   JobView,
   ResultsAsked,
   PhotoView,
   NoticesView,
+  PlaceRound,
   RoundView,
   StartView,
   Task,
@@ -43,6 +47,10 @@ function answers(act: Act, job: JobView, tray: string | null, place: string): bo
       return job.kind === 'into_the_light' && tray !== null && act.trays.includes(tray);
     case 'cover':
       return job.kind === 'cover_off' && act.tray === tray;
+    case 'shelter':
+      return (job.kind === 'frost_tonight' || job.kind === 'bring_in') && tray !== null && act.trays.includes(tray);
+    case 'air':
+      return job.kind === 'open_the_lid' && act.place === place;
     case 'harden_off':
       return job.kind === 'harden_off' && act.tray === tray;
     case 'leave':
@@ -62,7 +70,7 @@ function answers(act: Act, job: JobView, tray: string | null, place: string): bo
 /**
  * Canned views, for tests and for looking at the screens in a plain browser.
  * Scenes: `demo`, `choose`, `empty`, `quiet`, `many` (200 trays, 300 packets), `one` (packet), `long` (names), `left` (hand), `inches`, `warnings`, `refusing` (acts fail), `broken` (views fail),
- * `keep` (an own journal), `working` (long work that never ends), `damaged`, `newer` (can only be read).
+ * `season` (frost, away), `keep` (an own journal), `working` (long work that never ends), `damaged`, `newer` (can only be read).
  */
 export class FakeBackend implements Backend {
   readonly scene: string;
@@ -115,7 +123,8 @@ export class FakeBackend implements Backend {
   round = async (): Promise<RoundView> => {
     this.#mayFail();
     const quiet = this.scene === 'quiet';
-    const places = this.#bare || quiet ? [] : data.round();
+    let places: PlaceRound[] = this.#bare || quiet ? [] : data.round();
+    if (this.scene === 'season') places = season.seasonRound(places);
     for (const place of places) {
       const open = (jobs: JobView[], tray: string | null) =>
         jobs.filter((job) => !this.#done.some((d) => !d.undone && answers(d.request, job, tray, place.place.id)));
@@ -142,6 +151,11 @@ export class FakeBackend implements Backend {
       any_living: !this.#bare,
       away_until: quiet ? data.day(3) : null,
     };
+  };
+
+  sitterSheet = async () => {
+    this.#mayFail();
+    return season.sitterSheet(this.#bare);
   };
 
   trays = async () => {
@@ -184,7 +198,16 @@ export class FakeBackend implements Backend {
   settings = async () => {
     this.#mayFail();
     const view = data.settings(this.#journal === 'demo');
+    if (this.scene === 'season') view.away = [{ from: data.day(-1), to: null, now: true }];
     return { ...view, places: this.#bare ? [] : view.places, device: this.device };
+  };
+
+  frostPreview = async (file: number[], options: FrostCsvOptions): Promise<FrostPreview> => {
+    if (file.length === 0) {
+      const error: AppError = { code: 'frost_csv_empty', say: data.say('error-frost-csv-empty') };
+      throw error;
+    }
+    return season.frostPreview(options);
   };
 
   setDevice = async (device: DeviceForm) => {

@@ -9,6 +9,7 @@ export class TauriBackend implements Backend {
   choose: Backend['choose'] = (journal) => invoke('choose', { journal });
   leaveDemo: Backend['leaveDemo'] = () => invoke('leave_demo');
   round: Backend['round'] = () => invoke('round');
+  sitterSheet: Backend['sitterSheet'] = () => invoke('sitter_sheet');
   trays: Backend['trays'] = () => invoke('trays');
   tray: Backend['tray'] = (id) => invoke('tray', { id });
   seed: Backend['seed'] = () => invoke('seed');
@@ -16,6 +17,7 @@ export class TauriBackend implements Backend {
   results: Backend['results'] = (asked) => invoke('results', { asked });
   enough: Backend['enough'] = (ask) => invoke('enough', { ask });
   settings: Backend['settings'] = () => invoke('settings');
+  frostPreview: Backend['frostPreview'] = (file, options) => invoke('frost_preview', { file, options });
   setDevice: Backend['setDevice'] = (device: DeviceForm) => invoke('set_device', { device });
   act: Backend['act'] = (request: ActRequest) => invoke('act', { request });
   undo: Backend['undo'] = (act, confirmed) => invoke('undo', { act, confirmed });

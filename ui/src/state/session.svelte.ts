@@ -47,6 +47,9 @@ const undated = new Set<Act['do']>([
   'order_places',
   'describe_garden',
   'away',
+  'came_back',
+  'night_low',
+  'frost_odds',
 ]);
 
 /** One sitting with the journal: who talks to the app, and what came of it. */

@@ -64,6 +64,10 @@ export class Words {
     this.#year = day.slice(0, 4);
   }
 
+  get thisYear(): string {
+    return this.#year || '2024';
+  }
+
   get fahrenheit(): boolean {
     return this.#habits.temperature === 'fahrenheit';
   }

@@ -11,6 +11,7 @@ const screens: Record<Exclude<RouteName, 'round'>, () => Promise<{ default: unkn
   tray: () => import('./Tray.svelte'),
   seed: () => import('./Seed.svelte'),
   year: () => import('./Year.svelte'),
+  paper: () => import('./Paper.svelte'),
   settings: () => import('./Settings.svelte'),
   keep: () => import('./Keep.svelte'),
 };

@@ -7,7 +7,7 @@ use crate::view::{GardenForm, PacketForm, PlaceForm};
 use chrono::NaiveDate;
 use chrono_tz::Tz;
 use plumule_journal::content::{
-    Away, Content, GardenDescribed, Noted, PacketDescribed, PhotoNamed, PlaceDescribed,
+    Content, GardenDescribed, Noted, PacketDescribed, PhotoNamed, PlaceDescribed,
 };
 use plumule_journal::id::{PacketId, PlaceId};
 
@@ -112,10 +112,6 @@ pub(super) fn garden(form: &GardenForm) -> Result<Made, AppError> {
         morning: time(&form.morning)?,
         evening: time(&form.evening)?,
     })))
-}
-
-pub(super) fn away(from: NaiveDate, to: NaiveDate) -> Made {
-    Made::one(Content::Away(Away { from, to }))
 }
 
 pub(super) fn note(about: &str, text: &str) -> Result<Made, AppError> {

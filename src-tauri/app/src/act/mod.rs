@@ -6,6 +6,7 @@ mod grow;
 mod jobs;
 mod parse;
 mod room;
+mod season;
 mod seen;
 
 pub(crate) use grow::{seeds, up, way_of_leaving};
@@ -54,6 +55,7 @@ pub(crate) struct Maker<'a> {
     ids: Ids,
     /// Now, local time of the garden.
     local: NaiveDateTime,
+    zone: Tz,
     /// Free cells of the trays of this act, as it fills them.
     rooms: BTreeMap<TrayId, BTreeSet<u16>>,
     /// Codes that this act has given.
@@ -66,6 +68,7 @@ impl<'a> Maker<'a> {
             journal,
             ids: Ids::new(stamp, "things"),
             local: Happened::at(stamp.now, zone).local,
+            zone,
             rooms: BTreeMap::new(),
             codes: BTreeSet::new(),
         })
@@ -92,6 +95,11 @@ impl<'a> Maker<'a> {
             Act::Cover { tray, on } => care::cover(tray, *on),
             Act::Feed { tray } => care::feed(tray),
             Act::HardenOff { tray } => care::harden_off(tray),
+            Act::HeatBack {
+                place,
+                at,
+                meanwhile,
+            } => care::heat_back(place, *at, *meanwhile),
             Act::Count { plants, up } => grow::count(plants, *up),
             Act::Leave {
                 plants,
@@ -134,7 +142,16 @@ impl<'a> Maker<'a> {
             Act::DescribePlace { place } => self.describe_place(place),
             Act::OrderPlaces { places } => self.order_places(places),
             Act::DescribeGarden { garden } => describe::garden(garden),
-            Act::Away { from, to } => Ok(describe::away(*from, *to)),
+            Act::Away { from, to } => Ok(season::away(*from, *to)),
+            Act::CameBack { on } => Ok(season::came_back(*on)),
+            Act::NightLow {
+                night,
+                place,
+                low_c,
+            } => season::night_low(*night, place.as_deref(), *low_c),
+            Act::Shelter { trays, how } => care::shelter(trays, how),
+            Act::Air { place } => season::air(place),
+            Act::FrostOdds { odds } => self.frost_odds(odds),
             Act::Sow {
                 packet,
                 into,

@@ -14,6 +14,7 @@ use crate::packet_words::{self, cautions};
 use crate::picture::Picture;
 use crate::round::place_head;
 use crate::say::Say;
+use crate::season::season_view;
 use crate::settings::range;
 use crate::trays::{code_order, taken_cells};
 use crate::view::{BenchPlace, BenchView, Chosen, CompostAdvice, FreeTray, RangeView};
@@ -206,6 +207,8 @@ fn about(picture: &Picture, packet: &PacketState, today: NaiveDate) -> Chosen {
             "warn-too-deep"
         }),
         compost: crop.map(compost),
+        season: crop.and_then(|crop| season_view(picture, crop, today)),
+        growing_on: crop.map(packet_words::growing_on),
         seed_mm: crop.map(|crop| [crop.seed_length_mm, crop.seed_thickness_mm]),
         light: crop.and_then(packet_words::light),
         recommended: crop.map(|crop| RangeView {

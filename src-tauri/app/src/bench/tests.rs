@@ -5,7 +5,6 @@ use crate::view::{Coded, DueView};
 use crate::words::{Units, known, render};
 use crate::world::{World, at, day};
 use plumule_agronomy::{Crop, LightNeed, crops};
-use plumule_journal::content::Away;
 use plumule_journal::id::TrayId;
 use plumule_journal::words::{Container, Light, PlaceKind};
 
@@ -78,8 +77,8 @@ fn alternating_temperatures_where_the_book_says_so() {
 fn due_while_the_grower_is_away() {
     let mut world = World::new();
     let mut away = |from: &str, to: &str| {
-        let (from, to) = (day(from), day(to));
-        world.picture.garden.away = vec![Away { from, to }];
+        world.picture.garden.away.clear();
+        world.away(from, to);
         codes(&in_place(
             &mut world,
             book("leek"),

@@ -74,7 +74,7 @@ pub(super) fn of_place(
 fn away(picture: &Picture, due: DueView) -> Option<(NaiveDate, NaiveDate)> {
     let (first, half) = (due.d10?, due.d50?);
     let away = picture.garden.away.iter();
-    let meets = |away: &&plumule_journal::content::Away| away.from <= half && first <= away.to;
+    let meets = |away: &&plumule_journal::state::AwayAt| away.from <= half && first <= away.to;
     away.filter(meets).map(|away| (away.from, away.to)).min()
 }
 

@@ -23,7 +23,7 @@ const UP_SHARE: f64 = 0.75;
 
 /// Months of the year's bright half, in which trays under glass are felt daily
 /// once something is up.
-const BRIGHT_MONTHS: std::ops::RangeInclusive<u32> = 3..=9;
+pub(super) const BRIGHT_MONTHS: std::ops::RangeInclusive<u32> = 3..=9;
 
 /// A thermometer is missing: what a room is (judgement).
 const ROOM_C: f64 = 18.0;
@@ -44,19 +44,13 @@ pub(super) fn job(plan: &Plan<'_>, tray: &LivingTray<'_>) -> Option<Job> {
     let felt = last.filter(|felt| felt.at.entry == since.entry);
     let from = rounds::round_begun(plan.picture, since.at.local);
 
-    let mean_c = tray
-        .place
-        .and_then(|place| plan.temperatures.mean_now(place.described.place, plan.now))
-        .unwrap_or(ROOM_C);
-    let up = !tray.batches.is_empty() || tray.sowings_up().next().is_some();
-    let daily = up && dries_daily(plan, tray);
+    let Pace {
+        days,
+        daily,
+        up,
+        mean_c,
+    } = pace(plan, tray)?;
     let dry = felt.is_some_and(|felt| felt.feel == Some(Feel::Dry) && felt.water.is_none());
-    let days = if daily {
-        1.0
-    } else {
-        let factor = tray_factor(tray) * if up { UP_SHARE } else { 1.0 };
-        drying_interval_days(mean_c, tray.under_cover(), factor).ok()?
-    };
     let due = if dry {
         rounds::next_round(plan.picture, since.at.local)
     } else {
@@ -94,6 +88,36 @@ pub(super) fn job(plan: &Plan<'_>, tray: &LivingTray<'_>) -> Option<Job> {
         .for_today(hurry)
         .because(why),
     )
+}
+
+/// How fast a tray dries.
+pub(crate) struct Pace {
+    /// Days after which to feel it again.
+    pub(crate) days: f64,
+    daily: bool,
+    up: bool,
+    mean_c: f64,
+}
+
+pub(crate) fn pace(plan: &Plan<'_>, tray: &LivingTray<'_>) -> Option<Pace> {
+    let mean_c = tray
+        .place
+        .and_then(|place| plan.temperatures.mean_now(place.described.place, plan.now))
+        .unwrap_or(ROOM_C);
+    let up = !tray.batches.is_empty() || tray.sowings_up().next().is_some();
+    let daily = up && dries_daily(plan, tray);
+    let days = if daily {
+        1.0
+    } else {
+        let factor = tray_factor(tray) * if up { UP_SHARE } else { 1.0 };
+        drying_interval_days(mean_c, tray.under_cover(), factor).ok()?
+    };
+    Some(Pace {
+        days,
+        daily,
+        up,
+        mean_c,
+    })
 }
 
 /// The latest that was sown or set in it: its compost was moist then.

@@ -3,18 +3,23 @@
 //! Each kind of job has a file. It says from the picture alone when its work
 //! falls due, be it past or to come; what of that is shown is up to `nagging`.
 
+mod away;
 #[cfg(test)]
 mod care_tests;
 mod cold;
 mod cooler;
 mod cover;
 mod empty;
+mod evening;
 mod feed;
 mod feel;
+mod frost;
 mod harden;
+mod last_chance;
 mod late;
 mod leaves;
 mod leggy;
+mod lid;
 mod light;
 mod look;
 mod plant_out;
@@ -22,6 +27,8 @@ mod pot;
 mod prick;
 mod read;
 mod season;
+#[cfg(test)]
+mod season_tests;
 mod sow_on;
 #[cfg(test)]
 mod tests;
@@ -30,6 +37,11 @@ mod tray;
 mod unknown;
 mod where_it_is;
 
+pub(crate) use away::{
+    coming as coming_away, rests as rests_after_away, waits as waits_for_a_look,
+};
+pub(crate) use feel::pace;
+pub(crate) use frost::{low_in, warmer_by};
 pub(crate) use tray::LivingTray;
 
 use crate::growth::{Growth, growth_at};
@@ -117,6 +129,13 @@ pub(crate) fn kind_word(kind: JobKind) -> &'static str {
         JobKind::LookForLegginess => "look_for_legginess",
         JobKind::Feed => "feed",
         JobKind::EmptyTheTray => "empty_the_tray",
+        JobKind::FrostTonight => "frost_tonight",
+        JobKind::BringIn => "bring_in",
+        JobKind::OpenTheLid => "open_the_lid",
+        JobKind::CloseTheLid => "close_the_lid",
+        JobKind::LastChance => "last_chance",
+        JobKind::BeforeYouGo => "before_you_go",
+        JobKind::LookOver => "look_over",
         JobKind::IntoTheLight => "into_the_light",
         JobKind::CoverOff => "cover_off",
         JobKind::EndOfTheColdWeeks => "end_of_the_cold_weeks",
@@ -172,6 +191,10 @@ impl<'a> Plan<'a> {
     /// Every job that is due or will fall due as things stand.
     pub(crate) fn all(&self) -> Vec<Job> {
         let mut jobs = read::jobs(self);
+        for place in self.picture.places.values() {
+            jobs.extend(lid::job(self, place));
+            jobs.extend(evening::close_the_lid(self, place));
+        }
         for tray in &self.trays {
             let mut of_tray: Vec<Job> = Vec::new();
             if let Some(job) = empty::job(self, tray) {
@@ -179,6 +202,8 @@ impl<'a> Plan<'a> {
                 continue;
             }
             of_tray.extend(where_it_is::job(self, tray));
+            of_tray.extend(frost::job(self, tray));
+            of_tray.extend(evening::bring_in(self, tray));
             of_tray.extend(feel::job(self, tray));
             of_tray.extend(feed::job(self, tray));
             if !tray.sprouting() {
@@ -192,6 +217,7 @@ impl<'a> Plan<'a> {
                 of_tray.extend(look::job(self, tray, sowing));
                 of_tray.extend(late::job(self, sowing));
                 of_tray.extend(unknown::job(self, sowing));
+                of_tray.extend(last_chance::job(self, sowing));
                 if tray.sprouting() {
                     of_tray.extend(sow_on::job(self, tray, sowing));
                     continue;
@@ -206,6 +232,7 @@ impl<'a> Plan<'a> {
             }
             jobs.extend(of_tray.into_iter().map(|job| job.in_tray(tray)));
         }
+        jobs.extend(away::jobs(self, &jobs));
         self.sort(&mut jobs);
         jobs
     }

@@ -14,4 +14,4 @@ mod verdict_words;
 pub(crate) use reason_words::reasons;
 pub(crate) use season::{in_year, last_sowing, sowing_windows};
 pub(crate) use verdict::{Case, living};
-pub(crate) use verdict_words::{too_early_view, verdict_view};
+pub(crate) use verdict_words::{odds, too_early_view, verdict_view};

@@ -33,6 +33,7 @@ pub(crate) fn last_sowing(picture: &Picture, crop: &Crop, sown: NaiveDate) -> Op
         maturity.from,
         crop.weeks_to_raise,
         hemisphere,
+        crop.ripens_after_equinox,
     );
     last.ok().filter(|last| *last >= sown)
 }

@@ -91,7 +91,7 @@ fn wait_until(judged: &Judged<'_>, kind: VerdictKind, today: NaiveDate) -> Naive
 }
 
 /// Odds in words, never certain.
-pub(super) fn odds(p: f64) -> Arg {
+pub(crate) fn odds(p: f64) -> Arg {
     let key = if p < 0.05 {
         "odds-under".to_owned()
     } else if p > 0.95 {

@@ -4,22 +4,16 @@ use crate::jobs::{Job, LivingTray, Plan, kind_word};
 use crate::say::{Arg, Say};
 use crate::view::JobKind;
 use crate::words::{self, Units};
-use plumule_journal::id::PlaceId;
 use plumule_journal::subject::Plants;
 use std::collections::BTreeMap;
 
-/// In walking order; none for a place with nothing to do. In the evening also
-/// what was put out today and is to be brought in.
-pub(super) fn lines(plan: &Plan<'_>, units: Units, jobs: &[&Job], evening: bool) -> Vec<String> {
+/// In walking order; none for a place with nothing to do.
+pub(super) fn lines(plan: &Plan<'_>, units: Units, jobs: &[&Job]) -> Vec<String> {
     let page = Page { plan, units };
-    let bring_in = evening && plan.picture.away_until(plan.now.date()).is_none();
     let of_place = plan.picture.walk().into_iter().filter_map(|place| {
         let id = Some(place.described.place);
         let here = jobs.iter().copied().filter(|job| job.place == id);
-        let mut parts = page.parts(here);
-        if bring_in {
-            parts.extend(page.bring_in(id));
-        }
+        let parts = page.parts(here);
         (!parts.is_empty()).then(|| page.line(&place.described.name, &parts))
     });
     of_place.collect()
@@ -62,18 +56,6 @@ impl Page<'_> {
         let mut trays = self.plan.trays.iter();
         let tray = trays.find(|tray| Some(tray.id) == job.tray);
         tray.map(|tray| self.standing(tray)).unwrap_or_default()
-    }
-
-    fn bring_in(&self, place: Option<PlaceId>) -> Option<String> {
-        let today = self.plan.now.date();
-        let out = self.plan.trays.iter().filter(|tray| {
-            let last = tray.state.hardened.last();
-            last.is_some_and(|mark| mark.at.local.date() == today)
-                && tray.place.map(|place| place.described.place) == place
-        });
-        let plants: Vec<Vec<Plants>> = out.map(|tray| self.standing(tray)).collect();
-        let trays = plants.len();
-        (trays > 0).then(|| self.counted("notice-bring-in", trays, plants.concat()))
     }
 
     fn standing(&self, tray: &LivingTray<'_>) -> Vec<Plants> {

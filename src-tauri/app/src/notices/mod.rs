@@ -246,7 +246,7 @@ impl Desk<'_> {
             .filter(|job| !evening || job.today)
             .filter(|job| nagging::shown(self.picture, job, round))
             .collect();
-        let lines = digest::lines(&plan, self.units, &shown, evening);
+        let lines = digest::lines(&plan, self.units, &shown);
         let (title, half) = if evening {
             ("notice-evening", "evening")
         } else {
@@ -265,6 +265,7 @@ impl Desk<'_> {
         let jobs = plan.all();
         let pressing = jobs.iter().filter_map(|job| match job.kind {
             JobKind::IntoTheLight => Some((job, "notice-light-title")),
+            JobKind::FrostTonight => Some((job, "notice-frost-title")),
             _ => None,
         });
         let notices = pressing.filter_map(|(job, title)| {
@@ -276,7 +277,7 @@ impl Desk<'_> {
             if told || !nagging::shown(self.picture, job, local) {
                 return None;
             }
-            let lines = digest::lines(&plan, self.units, &[job], false);
+            let lines = digest::lines(&plan, self.units, &[job]);
             let key = format!("alone/{}", job_key::text(&job.key));
             let notice = self.notice(key, at, Rank::Alone, title, lines.join("\n"));
             (!lines.is_empty()).then(|| about(notice, &[job], lines.len()))

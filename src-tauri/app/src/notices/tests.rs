@@ -1,7 +1,7 @@
 //! Against wall clocks of the IANA time zone database.
 
 use super::*;
-use crate::world::{World, at, day};
+use crate::world::{World, at};
 use chrono::NaiveTime;
 use plumule_journal::id::SowingId;
 use plumule_journal::words::{Container, Feel, PlaceKind};
@@ -229,14 +229,7 @@ fn no_notices_where_none_are_wanted_or_the_grower_is_away() {
         ..device()
     };
     assert!(plan(&world, &none, "2026-03-28 06:40").wanted.is_empty());
-    world
-        .picture
-        .garden
-        .away
-        .push(plumule_journal::content::Away {
-            from: day("2026-03-28"),
-            to: day("2026-04-30"),
-        });
+    world.away("2026-03-28", "2026-04-30");
     assert!(
         plan(&world, &device(), "2026-03-28 06:40")
             .wanted

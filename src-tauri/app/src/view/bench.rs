@@ -1,6 +1,6 @@
 //! The Sow screen.
 
-use super::{Coded, CropName, DueView, PlaceHead, RangeView};
+use super::{Coded, CropName, DueView, PlaceHead, RangeView, SeasonView};
 use crate::acts::Act;
 use crate::say::Say;
 use serde::{Deserialize, Serialize};
@@ -125,6 +125,10 @@ pub struct Chosen {
     pub too_deep: Say,
     /// The compost it wants, and what to say of those it does badly in.
     pub compost: Option<CompostAdvice>,
+    /// Its season here, if a last frost date is set.
+    pub season: Option<SeasonView>,
+    /// How it grows on once it is up: cooler.
+    pub growing_on: Option<Say>,
     /// Seed length and thickness, mm.
     pub seed_mm: Option<[f64; 2]>,
     /// Light need in words, where there is one.

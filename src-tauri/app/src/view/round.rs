@@ -46,6 +46,10 @@ pub struct PlaceRound {
     pub reading: Option<LastReading>,
     /// Whether its heat is off now.
     pub heat_off: bool,
+    /// Since when, where nobody said until when.
+    pub heat_off_since: Option<NaiveDateTime>,
+    /// The lowest that the coming night brings here, as somebody said, °C.
+    pub low_c: Option<f64>,
     /// Jobs of the place itself (read the thermometer).
     pub jobs: Vec<JobView>,
     /// Trays with something due, then (`due` empty) none: quiet trays are
@@ -55,6 +59,8 @@ pub struct PlaceRound {
     pub quiet: u32,
     /// Trays here that are to be felt today, for "all moist".
     pub to_feel: Vec<String>,
+    /// Many trays to feel make one job: which to feel for all of them.
+    pub together: Option<Say>,
 }
 
 /// The last reading of a place.
@@ -96,6 +102,16 @@ pub struct TrayCard {
 pub enum JobKind {
     /// Nobody said where a tray stands.
     SayWhere,
+    /// A night too cold for what stands there.
+    FrostTonight,
+    /// What was put out by day is to come in.
+    BringIn,
+    /// A lid that was opened is to be closed.
+    CloseTheLid,
+    /// The last day of days away was yesterday: look a place over.
+    LookOver,
+    /// The grower goes away tomorrow.
+    BeforeYouGo,
     /// Something is up in a dark or heated place.
     IntoTheLight,
     /// Something is up under a cover.
@@ -116,6 +132,10 @@ pub enum JobKind {
     ReadTheThermometer,
     /// See whether seedlings grow leggy.
     LookForLegginess,
+    /// Soon it is too late in the year to sow again.
+    LastChance,
+    /// The sun cooks what is up under a lid.
+    OpenTheLid,
     /// Thin.
     Thin,
     /// Prick out.

@@ -1,6 +1,6 @@
 //! The Seed screen.
 
-use super::PacketLine;
+use super::{PacketLine, SeasonView};
 use crate::say::Say;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
@@ -26,6 +26,8 @@ pub struct PacketPage {
     pub outlook: Option<Say>,
     /// What came up of it so far ("your own 2 sowings: 14 of 18").
     pub own: Option<Say>,
+    /// Its season here.
+    pub season: Option<SeasonView>,
     /// Sowings of it so far.
     pub sowings: u32,
     /// All it was described with, for editing.

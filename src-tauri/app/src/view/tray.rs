@@ -1,7 +1,8 @@
 //! Trays, and one tray's page.
 
 use super::{
-    DueView, JobView, PlaceHead, PlantsLine, PlantsRef, ReasonView, TimelineLine, VerdictView,
+    DueView, JobView, PlaceHead, PlantsLine, PlantsRef, ReasonView, SeasonView, TimelineLine,
+    VerdictView,
 };
 use crate::say::Say;
 use chrono::{NaiveDate, NaiveDateTime};
@@ -104,6 +105,8 @@ pub struct PlantsPage {
     pub depth_mm: Option<f64>,
     /// What was done to the seed before it was sown.
     pub treatment: Vec<Say>,
+    /// The season of its crop here.
+    pub season: Option<SeasonView>,
     /// Plants wanted.
     pub wanted: Option<u32>,
     /// The forecast, for a sowing of a crop in the crop book.

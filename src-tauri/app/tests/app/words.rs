@@ -57,6 +57,10 @@ fn every_word_of_every_set() {
         "line-noticed",
         sets::Sight::ALL.iter().map(|it| it.as_str()),
     );
+    all(
+        "line-sheltered",
+        sets::Shelter::ALL.iter().map(|it| it.as_str()),
+    );
     all("origin", sets::Origin::ALL.iter().map(|it| it.as_str()));
     all("line-went-on", sets::Step::ALL.iter().map(|it| it.as_str()));
     all(
@@ -112,6 +116,9 @@ const FAMILIES: &[&str] = &[
     "light-need-",
     "treatment-",
     "treated-",
+    "season-",
+    "sitter-",
+    "frost-",
     "problem-",
     "verdict-",
     "choice-",

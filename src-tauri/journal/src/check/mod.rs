@@ -6,6 +6,7 @@
 mod garden;
 mod plants;
 mod round;
+mod season;
 pub(crate) mod settle;
 mod texts;
 mod tray;
@@ -90,6 +91,9 @@ pub(crate) fn content(check: &mut Check, content: &Content) -> Result<(), Error>
     match content {
         C::GardenDescribed(what) => garden::garden(what),
         C::Away(what) => garden::away(what),
+        C::CameBack(what) => season::came_back(check, what),
+        C::FrostReckoned(what) => season::frost(what),
+        C::NightForecast(what) => season::night(check, what),
         C::PlaceDescribed(what) => garden::place(what),
         C::PacketDescribed(what) => garden::packet(check, what),
         C::TrayDescribed(what) => tray::described(check, what),
@@ -101,9 +105,12 @@ pub(crate) fn content(check: &mut Check, content: &Content) -> Result<(), Error>
         C::TrayEmptied(what) | C::Fed(what) | C::HardenedOff(what) => {
             living_tray(check, what.tray).map(drop)
         }
+        C::Sheltered(what) => living_tray(check, what.tray).map(drop),
+        C::Aired(what) => place(check, what.place).map(drop),
         C::Felt(what) => round::felt(check, what),
         C::ReadingTaken(what) => round::reading(check, what),
         C::HeatOff(what) => round::heat_off(check, what),
+        C::HeatBack(what) => round::heat_back(check, what),
         C::JobPutOff(what) => round::job(check, &what.job),
         C::JobDismissed(what) => round::job(check, &what.job),
         C::Sown(what) => plants::sown(check, what),

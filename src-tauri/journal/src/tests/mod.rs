@@ -3,6 +3,7 @@
 mod amending;
 mod archives;
 mod backups;
+mod care;
 mod checking;
 mod exchange_laws;
 mod folding;

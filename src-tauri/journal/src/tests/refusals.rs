@@ -253,6 +253,26 @@ fn provocations() -> BTreeMap<&'static str, Provoke> {
         ("soak_out_of_range", |w| {
             write(w, vec![sown_with(|s| s.treatment.soaked_hours = Some(0.0))])
         }),
+        ("night_out_of_range", |w| write(w, vec![night(60, -2.0)])),
+        ("night_temperature_out_of_range", |w| {
+            write(w, vec![night(0, f64::NAN)])
+        }),
+        ("frost_nothing_reckoned", |w| write(w, vec![frost(None)])),
+        ("frost_out_of_range", |w| {
+            write(w, vec![frost(Some((200.0, 9)))])
+        }),
+        ("not_away", |w| {
+            let on = stamp(1).happened().local.date();
+            write(w, vec![Content::CameBack(CameBack { on })])
+        }),
+        ("heat_not_off", |w| {
+            let back = HeatBack {
+                place: PlaceId(id(PLACE)),
+                at: stamp(1).happened().local,
+                meanwhile: None,
+            };
+            write(w, vec![Content::HeatBack(back)])
+        }),
         ("photo_malformed", |w| {
             let photo = PhotoTaken {
                 photo: "../../etc".into(),
@@ -274,6 +294,7 @@ fn provocations() -> BTreeMap<&'static str, Provoke> {
             let away = Away {
                 from: day(9),
                 to: day(8),
+                open: false,
             };
             write(w, vec![Content::Away(away)])
         }),
@@ -445,4 +466,29 @@ fn a_full_disk_writes_all_of_an_act_or_nothing() {
         .pragma_update(None, "max_page_count", pages + 1000)
         .unwrap();
     world.at(3, vec![note()]);
+}
+
+fn night(days: i64, low_c: f64) -> Content {
+    Content::NightForecast(NightForecast {
+        night: stamp(1).happened().local.date() + chrono::Duration::days(days),
+        place: None,
+        low_c,
+    })
+}
+
+/// By the mean day of the last frosts, and in how many of nine years.
+fn frost(spring: Option<(f64, u32)>) -> Content {
+    let day = |year| NaiveDate::from_ymd_opt(year, 1, 1).unwrap();
+    Content::FrostReckoned(FrostReckoned {
+        threshold_c: 0.0,
+        first_day: day(2015),
+        last_day: day(2025),
+        spring: spring.map(|(mean_day, years)| FrostSpread {
+            mean_day,
+            deviation_days: 10.0,
+            years,
+            full_years: 9,
+        }),
+        autumn: None,
+    })
 }

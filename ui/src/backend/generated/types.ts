@@ -55,6 +55,18 @@ to: string | null,
 /**
  * Temperatures meanwhile.
  */
+meanwhile: RangeView | null, } | { "do": "heat_back", 
+/**
+ * Place.
+ */
+place: string, 
+/**
+ * When.
+ */
+at: string, 
+/**
+ * Temperatures meanwhile.
+ */
 meanwhile: RangeView | null, } | { "do": "count", 
 /**
  * Of which plants.
@@ -242,9 +254,41 @@ garden: GardenForm, } | { "do": "away",
  */
 from: string, 
 /**
- * Last day.
+ * Last day; none: until the grower says so.
  */
-to: string, } | { "do": "sow", 
+to: string | null, } | { "do": "came_back", 
+/**
+ * The first day back.
+ */
+on: string, } | { "do": "night_low", 
+/**
+ * The day on whose evening the night begins.
+ */
+night: string, 
+/**
+ * In a place; none: outdoors.
+ */
+place: string | null, 
+/**
+ * Lowest expected, °C.
+ */
+low_c: number, } | { "do": "shelter", 
+/**
+ * Trays.
+ */
+trays: Array<string>, 
+/**
+ * `brought_in` or `fleece`.
+ */
+how: string, } | { "do": "air", 
+/**
+ * Place.
+ */
+place: string, } | { "do": "frost_odds", 
+/**
+ * As the preview of the record gives it.
+ */
+odds: FrostOddsForm, } | { "do": "sow", 
 /**
  * Packet.
  */
@@ -377,6 +421,23 @@ say: Say, };
 export type Arg = { "as": "text", "value": string } | { "as": "number", "value": number } | { "as": "celsius", "value": number } | { "as": "millimetres", "value": number } | { "as": "share", "value": number } | { "as": "day", "value": string } | { "as": "moment", "value": string } | { "as": "word", "value": string } | { "as": "list", "value": Array<Arg> };
 
 /**
+ * Days away.
+ */
+export type AwayView = { 
+/**
+ * First day away.
+ */
+from: string, 
+/**
+ * Last day away; none: until the grower says so.
+ */
+to: string | null, 
+/**
+ * Away today.
+ */
+now: boolean, };
+
+/**
  * A backup on this device.
  */
 export type BackupView = { 
@@ -388,6 +449,19 @@ name: string,
  * When it was made, local time of the device.
  */
 at: string, };
+
+/**
+ * A line that could not be read.
+ */
+export type BadLine = { 
+/**
+ * Its number in the file, from 1.
+ */
+line: number, 
+/**
+ * What is wrong with it.
+ */
+what: Coded, };
 
 /**
  * Seedlings expected up by the end of a day.
@@ -601,6 +675,14 @@ too_deep: Say,
  * The compost it wants, and what to say of those it does badly in.
  */
 compost: CompostAdvice | null, 
+/**
+ * Its season here, if a last frost date is set.
+ */
+season: SeasonView | null, 
+/**
+ * How it grows on once it is up: cooler.
+ */
+growing_on: Say | null, 
 /**
  * Seed length and thickness, mm.
  */
@@ -1026,6 +1108,144 @@ taken: Array<number>,
 warnings: Array<Coded>, };
 
 /**
+ * How a record of daily minima is to be read.
+ */
+export type FrostCsvOptions = { 
+/**
+ * Number of the column with the day, from 0; none: the app finds it.
+ */
+day_column: number | null, 
+/**
+ * Number of the column with the minimum, from 0; none: the app finds it.
+ */
+low_column: number | null, 
+/**
+ * `ymd`, `dmy` or `mdy`; none: the app finds it.
+ */
+day_order: string | null, 
+/**
+ * The minima are in °F.
+ */
+fahrenheit: boolean, 
+/**
+ * A frost is a minimum at or under this, °C.
+ */
+threshold_c: number, };
+
+/**
+ * What the record tells of one half of the year.
+ */
+export type FrostHalf = { 
+/**
+ * Years that had a frost and nine in ten of their days on record.
+ */
+years: number, 
+/**
+ * Years with nine in ten of their days on record.
+ */
+full_years: number, 
+/**
+ * Days of the year (`MM-DD`) at odds of 10, 50 and 90 % of a later frost
+ * (spring) or an earlier one (autumn); none where it is never so likely.
+ */
+dates: [string | null, string | null, string | null] | null, 
+/**
+ * In words.
+ */
+say: Say, };
+
+/**
+ * When frosts come, from a record.
+ */
+export type FrostOddsForm = { 
+/**
+ * A frost is a minimum at or under this, °C.
+ */
+threshold_c: number, 
+/**
+ * First day of the record.
+ */
+first_day: string, 
+/**
+ * Last day of the record.
+ */
+last_day: string, 
+/**
+ * The last frosts of spring.
+ */
+spring: FrostSpreadForm | null, 
+/**
+ * The first frosts of autumn.
+ */
+autumn: FrostSpreadForm | null, };
+
+/**
+ * What a record of daily minima would give.
+ */
+export type FrostPreview = { 
+/**
+ * The columns, by their headings or the first of what is in them.
+ */
+columns: Array<string>, 
+/**
+ * The options it was read with.
+ */
+read_with: FrostCsvOptions, 
+/**
+ * Days that were read.
+ */
+days: number, 
+/**
+ * Lines without a minimum, left out.
+ */
+missing: number, 
+/**
+ * First and last day of the record.
+ */
+span: [string, string] | null, 
+/**
+ * Lines that could not be read: the first 20.
+ */
+bad: Array<BadLine>, 
+/**
+ * All lines that could not be read.
+ */
+bad_lines: number, 
+/**
+ * The last frosts of spring.
+ */
+spring: FrostHalf, 
+/**
+ * The first frosts of autumn.
+ */
+autumn: FrostHalf, 
+/**
+ * To be kept; none if neither half can be reckoned.
+ */
+odds: FrostOddsForm | null, };
+
+/**
+ * When frosts come in one half of the year.
+ */
+export type FrostSpreadForm = { 
+/**
+ * Mean day, counted from 15 July.
+ */
+mean_day: number, 
+/**
+ * Sample standard deviation, days.
+ */
+deviation_days: number, 
+/**
+ * Half-years with a frost and a full record.
+ */
+years: number, 
+/**
+ * Half-years with a full record.
+ */
+full_years: number, };
+
+/**
  * What is true of the growing.
  */
 export type GardenForm = { 
@@ -1147,7 +1367,7 @@ sealed: boolean, };
 /**
  * The kinds of job; each has a message `job-…`.
  */
-export type JobKind = "say_where" | "into_the_light" | "cover_off" | "cooler_now" | "end_of_the_cold_weeks" | "sow_on" | "look_for_seedlings" | "it_is_late" | "feel_the_compost" | "read_the_thermometer" | "look_for_legginess" | "thin" | "prick_out" | "feed" | "pot_on" | "harden_off" | "plant_out" | "empty_the_tray";
+export type JobKind = "say_where" | "frost_tonight" | "bring_in" | "close_the_lid" | "look_over" | "before_you_go" | "into_the_light" | "cover_off" | "cooler_now" | "end_of_the_cold_weeks" | "sow_on" | "look_for_seedlings" | "it_is_late" | "feel_the_compost" | "read_the_thermometer" | "look_for_legginess" | "last_chance" | "open_the_lid" | "thin" | "prick_out" | "feed" | "pot_on" | "harden_off" | "plant_out" | "empty_the_tray";
 
 /**
  * One job.
@@ -1530,6 +1750,10 @@ outlook: Say | null,
  */
 own: Say | null, 
 /**
+ * Its season here.
+ */
+season: SeasonView | null, 
+/**
  * Sowings of it so far.
  */
 sowings: number, 
@@ -1664,6 +1888,14 @@ reading: LastReading | null,
  */
 heat_off: boolean, 
 /**
+ * Since when, where nobody said until when.
+ */
+heat_off_since: string | null, 
+/**
+ * The lowest that the coming night brings here, as somebody said, °C.
+ */
+low_c: number | null, 
+/**
  * Jobs of the place itself (read the thermometer).
  */
 jobs: Array<JobView>, 
@@ -1679,7 +1911,11 @@ quiet: number,
 /**
  * Trays here that are to be felt today, for "all moist".
  */
-to_feel: Array<string>, };
+to_feel: Array<string>, 
+/**
+ * Many trays to feel make one job: which to feel for all of them.
+ */
+together: Say | null, };
 
 /**
  * A place and its living trays.
@@ -1768,6 +2004,10 @@ depth_mm: number | null,
  * What was done to the seed before it was sown.
  */
 treatment: Array<Say>, 
+/**
+ * The season of its crop here.
+ */
+season: SeasonView | null, 
 /**
  * Plants wanted.
  */
@@ -2010,6 +2250,36 @@ key: string,
 args: { [key in string]: Arg }, };
 
 /**
+ * How a day stands to the days for sowing.
+ */
+export type SeasonStanding = "early" | "now" | "late";
+
+/**
+ * The season of a crop in this garden.
+ */
+export type SeasonView = { 
+/**
+ * First and last day to sow.
+ */
+sow: [string, string], 
+/**
+ * First and last day to set out.
+ */
+set_out: [string, string], 
+/**
+ * The last day on which sowing is of use.
+ */
+last_useful: string | null, 
+/**
+ * How today stands to it.
+ */
+standing: SeasonStanding, 
+/**
+ * In words, a sentence each.
+ */
+says: Array<Say>, };
+
+/**
  * The packets.
  */
 export type SeedView = { 
@@ -2037,6 +2307,14 @@ export type SettingsView = {
  */
 garden: GardenForm, 
 /**
+ * When frosts come, in words, where a record was brought.
+ */
+frost: Say | null, 
+/**
+ * Days away that are not over.
+ */
+away: Array<AwayView>, 
+/**
  * Places in walking order, retired ones last.
  */
 places: Array<PlaceForm>, 
@@ -2052,6 +2330,69 @@ demo: boolean,
  * Entries in the journal.
  */
 entries: number, };
+
+/**
+ * A place on the sheet.
+ */
+export type SitterPlace = { 
+/**
+ * The place.
+ */
+place: PlaceHead, 
+/**
+ * What to do here.
+ */
+lines: Array<Say>, 
+/**
+ * Its trays by code.
+ */
+trays: Array<SitterTray>, };
+
+/**
+ * The sheet for whoever looks after the trays.
+ */
+export type SitterSheet = { 
+/**
+ * Local time of the garden at which it was made.
+ */
+at: string, 
+/**
+ * First day away; none: no days away are noted, it is for today on.
+ */
+from: string | null, 
+/**
+ * Last day away; none: until further notice.
+ */
+to: string | null, 
+/**
+ * What holds everywhere, and what to beware of.
+ */
+general: Array<Say>, 
+/**
+ * Places in walking order.
+ */
+places: Array<SitterPlace>, };
+
+/**
+ * A tray on the sheet.
+ */
+export type SitterTray = { 
+/**
+ * Id.
+ */
+tray: string, 
+/**
+ * Code on its label.
+ */
+code: string, 
+/**
+ * What is in it.
+ */
+what: Say, 
+/**
+ * What to do about it in particular.
+ */
+lines: Array<Say>, };
 
 /**
  * Stages of plants.

@@ -118,6 +118,13 @@ job-feed = feed
 job-empty-the-tray = empty the tray
 job-into-the-light = into the light
 job-cover-off = cover off
+job-frost-tonight = frost tonight
+job-bring-in = bring in for the night
+job-open-the-lid = open the lid
+job-close-the-lid = close the lid
+job-last-chance = last chance to sow again
+job-before-you-go = before you go
+job-look-over = look it over
 job-end-of-the-cold-weeks = end of the cold weeks
 job-sow-on = sow on
 job-look-for-seedlings = look for seedlings
@@ -189,6 +196,40 @@ why-read = No reading in { $place } for { $days ->
        *[other] { $trays } trays stand there
     }.
 why-look = It is { $progress } of the way: the first { $crop }{ $variety } is due by { $first }.
+why-frost-bring-in = { $low } tonight in { $place }: too cold for { $crops }. Bring it in, to { $to }.
+why-frost-fleece = { $low } tonight in { $place }: near the edge for { $crops }. Two layers of fleece will do, or bring it in, to { $to }.
+why-frost-fleece-only = { $low } tonight in { $place }: too cold for { $crops }. Bring it indoors if you can, else two layers of fleece.
+why-bring-in = Put out by day: { $crops } comes in before dusk.
+why-open-the-lid = It was { $highest } in { $place }: on a sunny morning open the lid, before the sun cooks { $crops }.
+why-open-the-lid-unread = Under a lid the sun can cook { $crops }: open it on a sunny morning, and close it before dusk.
+why-close-the-lid = { $place } was opened this morning: close it before dusk.
+why-last-chance =
+    { $days ->
+        [0] Today is the last useful day to sow { $crop }{ $variety } again; { $up } up so far.
+        [one] Tomorrow, { $last }, is the last useful day to sow { $crop }{ $variety } again; { $up } up so far.
+       *[other] { $last } is the last useful day to sow { $crop }{ $variety } again, in { $days } days; { $up } up so far.
+    }
+why-before-you-go =
+    { $open ->
+        [1] You are away from { $from }
+       *[other] You are away from { $from } to { $to }
+    }. Water what is here from below, take seedlings out of the heat, and leave the sheet for whoever looks after them ({ $trays ->
+        [one] { $trays } tray
+       *[other] { $trays } trays
+    }).
+why-before-you-go-meanwhile =
+    { $open ->
+        [1] You are away from { $from }
+       *[other] You are away from { $from } to { $to }
+    }. Water what is here from below and take seedlings out of the heat ({ $trays ->
+        [one] { $trays } tray
+       *[other] { $trays } trays
+    }). Falling due meanwhile: { $jobs }. Do it before, or let it wait.
+why-look-over = You were away until { $to }. Look over { $trays ->
+        [one] the tray here
+       *[other] the { $trays } trays here
+    } once: what is dry, what is up. What still wants doing comes after that.
+why-feel-together = { $trays } trays here are due: feel the smallest ({ $smallest }), the warmest ({ $warmest }) and one at the edge ({ $edge }). If they agree, answer for all.
 why-look-sprouts = It is { $progress } of the way: look for the first roots of { $crop }{ $variety }, due by { $first }.
 why-look-sprouts-more = Sprouted so far: { $up } of { $seeds } { $crop }{ $variety }, and more are due.
 why-sow-on =
@@ -500,6 +541,7 @@ remedy-long-in-the-heat = Next time take it off the heat on the day it comes up.
 
 notice-morning = This morning’s round
 notice-evening = This evening’s round
+notice-frost-title = Frost tonight
 notice-light-title = Into the light
 notice-place = { $place }: { $what }
 notice-feel-the-compost =
@@ -508,6 +550,12 @@ notice-feel-the-compost =
        *[other] { $count } trays to feel
     }
 notice-read-the-thermometer = read the thermometer
+notice-frost-tonight = frost tonight: { $crops }
+notice-open-the-lid = open the lid
+notice-close-the-lid = close the lid
+notice-last-chance = last chance to sow { $crops } again
+notice-before-you-go = water before you go
+notice-look-over = look it over after your days away
 notice-end-of-the-cold-weeks = { $crops } out of the cold
 notice-sow-on = sow on { $crops }
 notice-look-for-seedlings = look for { $crops }
@@ -537,6 +585,17 @@ line-moved-many =
 line-covered = { $tray } covered
 line-uncovered = Cover off { $tray }
 line-emptied = { $tray } emptied
+line-away-open = Away from { $from } until further notice
+line-came-back = Back on { $day }
+line-frost-reckoned = Frost odds reckoned from minima of { $from } to { $to }
+line-night = Tonight’s low outdoors on { $day }: { $temperature }
+line-night-in = Tonight’s low in { $place } on { $day }: { $temperature }
+line-sheltered-brought-in = Brought { $tray } in for the night
+line-sheltered-brought-in-many = Brought { $trays } trays in for the night
+line-sheltered-fleece = Fleece over { $tray } for the night
+line-sheltered-fleece-many = Fleece over { $trays } trays for the night
+line-aired = Opened the lid: { $place }
+line-heat-back = Heat back on in { $place }: { $at }
 line-sown =
     { $seeds ->
         [one] Sown in { $tray }: { $seeds } seed of { $crop }{ $variety }
@@ -730,6 +789,12 @@ refused-latitude-out-of-range = The latitude must lie between { $most } south an
 refused-month-day-unknown = There is no such day. Give month and day, as 05-14.
 refused-germination-out-of-range = The germination must lie between 0 and 100 %.
 refused-year-out-of-range = That year cannot be right. Look at the packet again.
+refused-night-out-of-range = { $day } is no night to say that of: choose one from last night to two weeks ahead.
+refused-night-temperature-out-of-range = That is no temperature of a night: give one from { $least } to { $most } °C.
+refused-frost-nothing-reckoned = There is nothing to keep: neither spring nor autumn had enough years with a frost. Bring a longer record.
+refused-frost-out-of-range = Those frost dates cannot be right. Read the record in again.
+refused-not-away = No days away are noted for then, so there is nothing to end.
+refused-heat-not-off = The heat of { $name } was not off then. Note first since when it was off.
 refused-soak-out-of-range = Seed does not stand that much water: soak it for more than 0 and at most { $most } hours.
 refused-depth-out-of-range = That is too deep to be right: at most { $most } mm. Give it again.
 refused-photo-malformed = That photo could not be taken in. Take it again.

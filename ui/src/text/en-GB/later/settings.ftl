@@ -51,6 +51,46 @@ garden-zone = Time zone
 garden-zone-hint = By its name, such as Europe/London.
 garden-save = Save
 
+settings-frost = Frost dates from a record
+frost-record-what = Daily minima from a weather service or your own thermometer: a CSV file with a day and its minimum on each line. Five years with frost are the least.
+frost-file = Record of daily minima
+frost-unit = The minima are in
+frost-threshold = A night counts as frost at or under
+frost-threshold-hint = 0 °C (32 °F) in a weather station’s screen.
+frost-reading = Reading the record…
+frost-was-kept = The frost dates are kept.
+frost-days = { $days ->
+        [one] { $days } day was read
+       *[other] { $days } days were read
+    }{ $missing ->
+        [0] .
+       *[other] , { $missing } without a minimum left out.
+    }
+frost-span = { $from } to { $to }.
+frost-column = { $number }: { $name }
+frost-day-column = Column of the day
+frost-low-column = Column of the minimum
+frost-day-order = Days are written
+frost-day-order-ymd = year, month, day
+frost-day-order-dmy = day, month, year
+frost-day-order-mdy = month, day, year
+frost-bad = { $lines ->
+        [one] One line could not be read
+       *[other] { $lines } lines could not be read
+    }
+frost-bad-line = Line { $line }: { $what }
+frost-bad-more = and { $lines } more
+frost-odds-later = The day after which a frost has these odds
+frost-odds-earlier = The day before which a frost has these odds
+frost-never = no day
+frost-keep-what = Keeping them sets the two frost dates to the averages, and frost is spoken of as odds.
+frost-keep = Keep these frost dates
+
+away-from-to = Away from { $from } to { $to }.
+away-open = Away from { $from } until you say you are back.
+away-now = Away from now on
+away-back = I am back
+away-sheet = The sheet for whoever looks after them
 away-from = First day
 away-to = Last day
 away-save = I shall be away
