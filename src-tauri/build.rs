@@ -40,6 +40,11 @@ const COMMANDS: &[&str] = &[
     "next_notice",
     "test_notice",
     "opening",
+    "labels",
+    "save_labels",
+    "find_label",
+    "read_label",
+    "lost_label",
 ];
 
 fn main() -> Result<(), Box<dyn std::error::Error>> {

@@ -5,6 +5,7 @@ use crate::notify::DUE_CHANGED;
 use crate::shell::{Shell, stamp};
 use crate::work::Work;
 use plumule_app::keep;
+use plumule_app::photos;
 use plumule_app::view::Outcome;
 use std::sync::mpsc::{Receiver, RecvTimeoutError, Sender, channel};
 use std::thread;
@@ -51,7 +52,14 @@ fn run<R: Runtime>(handle: &AppHandle<R>, poked: &Receiver<()>) {
         let (shell, work) = (handle.state::<Shell>(), handle.state::<Work>());
         let _files = work.files();
         if let Some(home) = shell.kept() {
-            let made = stamp().and_then(|stamp| keep::backup_if_due(&home, &stamp));
+            let made = stamp().and_then(|stamp| {
+                let made = keep::backup_if_due(&home, &stamp)?;
+                // Seldom, and when what is kept was just verified.
+                if made {
+                    photos::sweep(&home, &stamp)?;
+                }
+                Ok(made)
+            });
             let shared = shell.ask(|opened, stamp| match opened.app.shared_folder()? {
                 Some(_) => opened.app.share(stamp, &mut |_| true).map(Some),
                 None => Ok(None),

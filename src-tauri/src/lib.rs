@@ -7,6 +7,7 @@ pub mod clock;
 mod commands;
 mod files;
 mod keeper;
+mod labels;
 mod notify;
 mod photos;
 mod shell;
@@ -108,6 +109,11 @@ fn assemble<R: Runtime>(builder: Builder<R>) -> Builder<R> {
             commands::next_notice,
             commands::test_notice,
             commands::opening,
+            labels::labels,
+            labels::save_labels,
+            labels::find_label,
+            labels::read_label,
+            labels::lost_label,
         ])
 }
 

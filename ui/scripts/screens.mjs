@@ -155,7 +155,38 @@ export const screens = [
       await page.getByText('That file is empty').waitFor();
     },
   },
-  { name: 'trays-name-photo', hash: '#/trays', steps: press(/^Name the photo/) },
+  { name: 'trays-name-photo', hash: '#/trays', steps: press(/^Name it: the photo/) },
+  { name: 'labels', hash: '#/labels/t-k7' },
+  {
+    name: 'labels-own-size',
+    hash: '#/labels',
+    steps: async (page) => {
+      await page.getByRole('button', { name: 'All of them' }).click();
+      await page.getByLabel('Size of a label').selectOption('own');
+      await page.getByLabel('Lines to cut along').check();
+      await page.getByRole('button', { name: 'Save as PDF' }).click();
+      await page.getByText('Saved.').waitFor();
+    },
+  },
+  { name: 'labels-empty', scene: 'empty', hash: '#/labels' },
+  {
+    name: 'find-unknown',
+    hash: '#/find',
+    steps: async (page) => {
+      await page.getByLabel('Code on the label').fill('Z99');
+      await page.getByRole('button', { name: 'Find', exact: true }).click();
+      await page.getByText('No tray here has the code Z99.').waitFor();
+    },
+  },
+  { name: 'find-lost', hash: '#/find', steps: (page) => page.getByLabel('Where it stands').selectOption({ index: 1 }) },
+  {
+    name: 'find-not-read',
+    hash: '#/find',
+    steps: async (page) => {
+      await page.getByLabel('Choose a photo of it').setInputFiles({ name: 'label.jpg', mimeType: 'image/jpeg', buffer: Buffer.alloc(0) });
+      await page.getByText('No square code could be read').waitFor();
+    },
+  },
   { name: 'tray-gone', hash: '#/tray/nowhere' },
   { name: 'tray-lost', hash: '#/tray/t-k5', steps: press('Lost some') },
   { name: 'tray-fix', hash: '#/tray/t-k7', steps: press(/^Correct: Sown/) },

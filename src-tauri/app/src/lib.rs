@@ -18,6 +18,7 @@ pub mod job_key;
 mod jobs;
 mod judgement;
 pub mod keep;
+pub mod labels;
 #[cfg(test)]
 mod laws;
 mod line;

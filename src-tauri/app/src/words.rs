@@ -16,6 +16,7 @@ const FILES: &[&str] = &[
     include_str!("../../../ui/src/text/en-GB/later/archive.ftl"),
     include_str!("../../../ui/src/text/en-GB/later/keep.ftl"),
     include_str!("../../../ui/src/text/en-GB/later/judgement.ftl"),
+    include_str!("../../../ui/src/text/en-GB/later/labels.ftl"),
     include_str!("../../../ui/src/text/en-GB/later/photos.ftl"),
     include_str!("../../../ui/src/text/en-GB/later/bench.ftl"),
     include_str!("../../../ui/src/text/en-GB/later/report.ftl"),

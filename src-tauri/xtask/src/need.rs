@@ -17,14 +17,17 @@ pub const TO_RUN: &[&str] = &[
 ];
 
 /// To check it as well: the list of files, two web views that can be driven, and
-/// readers of archives that are not ours.
+/// readers of archives, pictures, documents and square codes that are not ours.
 pub const TO_TEST: &[&str] = &[
     "chromium",
     "git",
     "imagemagick",
     "jq",
+    "libimage-exiftool-perl",
+    "poppler-utils",
     "unzip",
     "webkit2gtk-driver",
+    "zbar-tools",
 ];
 
 /// Node as Vite asks for it, npm as it comes with that Node.

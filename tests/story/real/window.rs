@@ -256,6 +256,19 @@ impl Window {
             .unwrap_or_default()
     }
 
+    /// Waits until a picture is drawn.
+    pub async fn draws(&self, picture: &str) {
+        // One that is not in sight is not loaded.
+        let script = format!(
+            "const it = document.querySelector('{picture}'); it?.scrollIntoView(); return it?.naturalWidth > 0"
+        );
+        self.until(&format!("{picture} is drawn"), async || {
+            let drawn = self.client.execute(&script, Vec::new()).await.ok()?;
+            (drawn == true).then_some(())
+        })
+        .await;
+    }
+
     /// How many such things are there.
     pub async fn count(&self, kind: &str, name: &str, within: &[Spot<'_>]) -> usize {
         self.all(kind, name, within).await.len()

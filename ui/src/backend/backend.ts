@@ -4,9 +4,14 @@ import type {
   AppError,
   BenchView,
   CorrectRequest,
-  DeviceForm,
   ResultsAsked,
   ResultsView,
+  Candidate,
+  DeviceForm,
+  FoundLabel,
+  LabelSheet,
+  LabelsView,
+  LostLabel,
   PhotoView,
   EnoughAsk,
   EnoughView,
@@ -91,6 +96,15 @@ export interface Backend {
   onOpening(opened: () => void): Promise<() => void>;
   /** Calls back with what was written from a notice. */
   onNoted(noted: (answer: Answer) => void): Promise<() => void>;
+  labels(): Promise<LabelsView>;
+  /** Saves labels as PDF where the grower says; false if that was called off. */
+  saveLabels(sheet: LabelSheet): Promise<boolean>;
+  /** The trays of a code as it was typed. */
+  findLabel(text: string): Promise<FoundLabel>;
+  /** The tray of a label in a photo. */
+  readLabel(photo: Blob): Promise<FoundLabel>;
+  /** Trays that may have lost their label. */
+  lostLabel(lost: LostLabel): Promise<Candidate[]>;
   /** Calls back when time has moved on and views should be asked for again. */
   onDueChanged(changed: () => void): Promise<() => void>;
 }

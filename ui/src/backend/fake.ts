@@ -1,6 +1,7 @@
 import type { Backend, OfPhoto } from './backend';
 import { bench, enough } from './fake-bench';
 import * as data from './fake-data';
+import * as labels from './fake-labels';
 import * as photos from './fake-photos';
 import { growing } from './fake-growing';
 import * as keep from './fake-keep';
@@ -17,6 +18,8 @@ import type {
   EnoughAsk,
   FrostCsvOptions,
   FrostPreview,
+  LabelSheet,
+  LostLabel,
   JobView,
   ResultsAsked,
   PhotoView,
@@ -86,6 +89,8 @@ export class FakeBackend implements Backend {
   readonly drafts = new Map<string, string>();
   /** All photos that were taken in. */
   readonly added: OfPhoto[] = [];
+  /** All sheets of labels that were saved. */
+  readonly sheets: LabelSheet[] = [];
   #unnamed: PhotoView[] = photos.unnamed;
   /** Test notices that were sent. */
   tested = 0;
@@ -359,6 +364,28 @@ export class FakeBackend implements Backend {
   answerNotice() {
     this.#noted(this.#written('from-a-notice', null));
   }
+
+  labels = async () => {
+    this.#mayFail();
+    return labels.labels(this.#bare);
+  };
+
+  saveLabels = async (sheet: LabelSheet) => {
+    this.sheets.push(structuredClone(sheet));
+    return this.scene !== 'refusing';
+  };
+
+  findLabel = async (text: string) => ({ code: text.trim(), trays: labels.ofCode(text) });
+
+  readLabel = async (photo: Blob) => {
+    if (photo.size === 0) {
+      const error: AppError = { code: 'label_not_read', say: data.say('error-label-not-read') };
+      throw error;
+    }
+    return { code: 'K7', trays: labels.ofCode('K7') };
+  };
+
+  lostLabel = async (asked: LostLabel) => labels.lost(asked);
 
   onDueChanged = async () => () => {};
 

@@ -52,6 +52,11 @@ export class TauriBackend implements Backend {
   opening: Backend['opening'] = () => invoke('opening');
   onOpening: Backend['onOpening'] = (opened) => listen('opening', opened);
   onNoted: Backend['onNoted'] = (noted) => listen<Answer>('noted', (event) => noted(event.payload));
+  labels: Backend['labels'] = () => invoke('labels');
+  saveLabels: Backend['saveLabels'] = (sheet) => invoke('save_labels', { sheet });
+  findLabel: Backend['findLabel'] = (text) => invoke('find_label', { text });
+  readLabel: Backend['readLabel'] = async (photo) => invoke('read_label', await body(photo));
+  lostLabel: Backend['lostLabel'] = (lost) => invoke('lost_label', { lost });
   onDueChanged: Backend['onDueChanged'] = (changed) => listen('due-changed', changed);
 }
 

@@ -12,6 +12,8 @@ const screens: Record<Exclude<RouteName, 'round'>, () => Promise<{ default: unkn
   seed: () => import('./Seed.svelte'),
   year: () => import('./Year.svelte'),
   paper: () => import('./Paper.svelte'),
+  labels: () => import('./Labels.svelte'),
+  find: () => import('./Find.svelte'),
   settings: () => import('./Settings.svelte'),
   keep: () => import('./Keep.svelte'),
 };

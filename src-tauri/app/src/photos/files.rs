@@ -2,10 +2,9 @@
 //! beside the journal, in no backup, filled again as they are asked for.
 
 use super::{THUMBNAIL, picture};
-use crate::app::App;
 use crate::error::AppError;
-use plumule_journal::photos;
 use plumule_journal::stamp::Stamp;
+use plumule_journal::{Journal, photos};
 use std::fs;
 use std::path::{Path, PathBuf};
 
@@ -48,9 +47,9 @@ pub(super) fn put_thumbnail(home: &Path, photo: &str, jpeg: &[u8]) {
 ///
 /// # Errors
 /// If the journal cannot be read or a file cannot be removed.
-pub fn sweep(app: &App, stamp: &Stamp) -> Result<usize, AppError> {
-    let gone = app.journal().sweep_photos(stamp.now)?;
-    for path in gone.iter().filter_map(|photo| thumbnail(app.home(), photo)) {
+pub fn sweep(home: &Path, stamp: &Stamp) -> Result<usize, AppError> {
+    let gone = Journal::open(home, stamp)?.sweep_photos(stamp.now)?;
+    for path in gone.iter().filter_map(|photo| thumbnail(home, photo)) {
         // A thumbnail without its photo is never shown.
         let _ = fs::remove_file(path);
     }

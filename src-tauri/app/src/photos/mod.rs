@@ -15,6 +15,7 @@ use crate::line;
 use crate::names::Names;
 use crate::view::{Answer, PhotoView};
 use chrono::NaiveDateTime;
+use image::GrayImage;
 use plumule_journal::content::{Content, PhotoTaken};
 use plumule_journal::photos::{self, Photo as Kept};
 use plumule_journal::stamp::{Happened, Stamp};
@@ -84,6 +85,11 @@ impl Photo {
     pub fn taken(&self) -> Option<NaiveDateTime> {
         self.taken
     }
+}
+
+/// A photo in shades of grey, upright, for what is read from it.
+pub(crate) fn grey(bytes: &[u8]) -> Result<GrayImage, AppError> {
+    Ok(picture::decode(bytes, LONGEST)?.upright.into_luma8())
 }
 
 /// What a photo is of, when, and by whom.

@@ -10,6 +10,7 @@ mod demo;
 mod every_zone;
 mod judgement;
 mod keeping;
+mod labels;
 mod notices;
 mod phone;
 mod photos;

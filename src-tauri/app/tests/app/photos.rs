@@ -301,10 +301,10 @@ fn a_withdrawn_photo_goes_after_thirty_days_with_its_thumbnail() {
     bench.app.undo(&stamp, &act, false).unwrap();
     bench.wait_days(29);
     let stamp = bench.stamp();
-    assert_eq!(photos::sweep(&bench.app, &stamp).unwrap(), 0);
+    assert_eq!(photos::sweep(bench.home.path(), &stamp).unwrap(), 0);
     bench.wait_days(1);
     let stamp = bench.stamp();
-    assert_eq!(photos::sweep(&bench.app, &stamp).unwrap(), 1);
+    assert_eq!(photos::sweep(bench.home.path(), &stamp).unwrap(), 1);
     assert_eq!(photos::read(bench.home.path(), &photo, true), None);
     assert!(
         !bench

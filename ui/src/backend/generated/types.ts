@@ -590,6 +590,27 @@ theirs_hold: number,
 unknown_kinds: number, };
 
 /**
+ * A tray that may have lost its label.
+ */
+export type Candidate = { 
+/**
+ * The tray.
+ */
+line: TrayLine, 
+/**
+ * Where it stands.
+ */
+place: PlaceHead | null, 
+/**
+ * When it was sown or begun.
+ */
+began: string | null, 
+/**
+ * What of that which is known fits: `place`, `container`, `cells`, `sown`.
+ */
+fits: Array<string>, };
+
+/**
  * Something that can be done about it.
  */
 export type Choice = { 
@@ -1071,6 +1092,19 @@ counts: Array<CountPoint>,
 today: string, };
 
 /**
+ * What a label that was typed or photographed says.
+ */
+export type FoundLabel = { 
+/**
+ * The code that was read; empty if it names a tray no code stands for.
+ */
+code: string, 
+/**
+ * Trays it may be, the living first, then the latest. One: that is it.
+ */
+trays: Array<TrayLine>, };
+
+/**
  * A tray with room.
  */
 export type FreeTray = { 
@@ -1445,6 +1479,100 @@ kind: string,
 number: number, };
 
 /**
+ * What is to be printed, and on what. All lengths in mm.
+ */
+export type LabelSheet = { 
+/**
+ * Trays, in the order their labels come.
+ */
+trays: Array<string>, 
+/**
+ * The paper and the labels on it.
+ */
+stock: LabelStock, 
+/**
+ * Which label of the first sheet is the first to be printed, from 1, row
+ * by row: those before it are used up.
+ */
+first: number, 
+/**
+ * Lines to cut along, on plain paper.
+ */
+cut_lines: boolean, };
+
+/**
+ * A paper with labels on it. All lengths in mm.
+ */
+export type LabelStock = { 
+/**
+ * `a4` or `letter`.
+ */
+paper: string, 
+/**
+ * Width of a label.
+ */
+width: number, 
+/**
+ * Height of a label.
+ */
+height: number, 
+/**
+ * From the paper's left edge to the first label, and so at the right.
+ */
+left: number, 
+/**
+ * From the paper's top edge to the first label, and so at the foot.
+ */
+top: number, 
+/**
+ * Between two labels beside each other.
+ */
+across: number, 
+/**
+ * Between two labels above each other.
+ */
+down: number, };
+
+/**
+ * What stands on a label.
+ */
+export type LabelText = { 
+/**
+ * The tray.
+ */
+tray: string, 
+/**
+ * Its code.
+ */
+code: string, 
+/**
+ * What is in it.
+ */
+names: Array<string>, 
+/**
+ * When it was sown or begun, as written on the label; empty if nothing is
+ * in it.
+ */
+date: string, 
+/**
+ * The place it stands in.
+ */
+place: string, };
+
+/**
+ * What the labels screen needs.
+ */
+export type LabelsView = { 
+/**
+ * Stocks that are usual.
+ */
+stocks: Array<StockView>, 
+/**
+ * Living trays with a label of their own, by place and code.
+ */
+trays: Array<LabelText>, };
+
+/**
  * The last reading of a place.
  */
 export type LastReading = { 
@@ -1498,6 +1626,28 @@ cause: Arg,
  * How many.
  */
 number: number, };
+
+/**
+ * What is known of a tray whose label is lost. What is none or empty is not
+ * known.
+ */
+export type LostLabel = { 
+/**
+ * Where it stands.
+ */
+place: string | null, 
+/**
+ * Kind of container.
+ */
+container: string | null, 
+/**
+ * Cells it has.
+ */
+cells: number | null, 
+/**
+ * About when it was sown.
+ */
+sown: string | null, };
 
 /**
  * A key and how to say it.
@@ -2424,6 +2574,23 @@ device: DeviceForm,
  * Zone of the device, to begin a garden with.
  */
 zone: string, };
+
+/**
+ * A stock with how many labels a sheet holds.
+ */
+export type StockView = { 
+/**
+ * The stock.
+ */
+stock: LabelStock, 
+/**
+ * Labels beside each other.
+ */
+columns: number, 
+/**
+ * Labels above each other.
+ */
+rows: number, };
 
 /**
  * Long work. One at a time.
