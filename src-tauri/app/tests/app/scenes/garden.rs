@@ -231,7 +231,7 @@ impl Garden {
                 let day = |text: &str| moment(&[text]).date();
                 let act = Act::Away {
                     from: day(from),
-                    to: day(to),
+                    to: Some(day(to)),
                 };
                 self.act(act);
             }
