@@ -145,6 +145,7 @@ impl Window {
         let what = format!("the field {label} takes {words}");
         self.until(&what, async || {
             let field = self.find("field", label, within).await?;
+            self.bring_clear(&field).await?;
             field.click().await.ok()?;
             field.send_keys(&keys).await.ok()
         })
@@ -295,9 +296,19 @@ impl Window {
             if !found.is_enabled().await.ok()? {
                 return None;
             }
+            self.bring_clear(&found).await?;
             found.click().await.ok()
         })
         .await;
+    }
+
+    /// Scrolls it away from what sticks to the edge of the screen, as a person
+    /// would.
+    async fn bring_clear(&self, element: &Element) -> Option<()> {
+        let script = "arguments[0].scrollIntoView({ block: 'center', behavior: 'instant' })";
+        let element = serde_json::to_value(element).ok()?;
+        self.client.execute(script, vec![element]).await.ok()?;
+        Some(())
     }
 
     async fn find(&self, kind: &str, name: &str, within: &[Spot<'_>]) -> Option<Element> {
