@@ -7,8 +7,8 @@ use chrono::{DateTime, Datelike, Days, NaiveDate, NaiveDateTime, NaiveTime, Time
 use chrono_tz::Tz;
 use plumule_journal::content::{
     Content, Counted, Felt, GardenDescribed, Leaving, Left, MonthDay, OfTray, PacketDescribed,
-    Part, PlaceDescribed, RangeC, ReadingTaken, Seeds, Shown, Sown, TrayDescribed, TrayMoved, Up,
-    WentOn,
+    Part, PlaceDescribed, RangeC, ReadingTaken, Seeds, Shown, Sown, TrayDescribed, TrayMoved,
+    Treatment, Up, WentOn,
 };
 use plumule_journal::id::{BatchId, PacketId, PlaceId, SowingId, TrayId};
 use plumule_journal::stamp::{Stamp, instant_of};
@@ -287,6 +287,7 @@ fn sow(
         depth_mm: Some(6.0),
         wanted: Some(15),
         again_of: None,
+        treatment: Treatment::default(),
     };
     let contents = vec![
         Content::TrayDescribed(described),
