@@ -12,6 +12,7 @@ mod keeping;
 mod later;
 mod main_job;
 mod notice;
+mod photos;
 #[expect(dead_code, reason = "the pictures use more of it")]
 mod real;
 mod refused;
