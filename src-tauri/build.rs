@@ -10,6 +10,7 @@ const COMMANDS: &[&str] = &[
     "trays",
     "tray",
     "seed",
+    "packet",
     "bench",
     "results",
     "enough",

@@ -10,8 +10,8 @@ use plumule_app::AppError;
 use plumule_app::acts::ActRequest;
 use plumule_app::view::{
     Answer, BenchView, DeviceForm, EnoughAsk, EnoughView, FrostCsvOptions, FrostPreview,
-    NextNoticeView, NoticesView, ResultsAsked, ResultsView, RoundView, SeedView, SettingsView,
-    SitterSheet, StartView, TrayView, TraysView,
+    NextNoticeView, NoticesView, PacketView, ResultsAsked, ResultsView, RoundView, SeedView,
+    SettingsView, SitterSheet, StartView, TrayView, TraysView,
 };
 use plumule_journal::stamp::Stamp;
 use tauri::{AppHandle, Manager, Runtime, command};
@@ -56,6 +56,11 @@ pub async fn tray<R: Runtime>(app: AppHandle<R>, id: String) -> Reply<TrayView> 
 #[command]
 pub async fn seed<R: Runtime>(app: AppHandle<R>) -> Reply<SeedView> {
     ask(app, |opened, stamp| opened.app.seed(stamp)).await
+}
+
+#[command]
+pub async fn packet<R: Runtime>(app: AppHandle<R>, id: String) -> Reply<PacketView> {
+    ask(app, move |opened, stamp| opened.app.packet(stamp, &id)).await
 }
 
 #[command]

@@ -79,6 +79,7 @@ fn assemble<R: Runtime>(builder: Builder<R>) -> Builder<R> {
             commands::trays,
             commands::tray,
             commands::seed,
+            commands::packet,
             commands::bench,
             commands::results,
             commands::enough,

@@ -184,6 +184,7 @@ mod tests {
             ),
             ("hours = [12, 24]", "hours = [24, 12]", "before_sowing"),
             ("days = [65, 90]", "days = [90, 65]", "maturity"),
+            ("test_days = [[4, 14]", "test_days = [[14, 4]", "test_days"),
             ("[10, 53]", "[10, 0]", "days to emergence"),
             ("[10, 53]", "[4, 53]", "must rise"),
             ("[10, 53]", "[10, \"some\"]", "cannot be read"),

@@ -26,6 +26,9 @@ pub struct Crop {
     pub legal_minimum: Option<f64>,
     /// Years for which seed is useful in cool, dry storage.
     pub life_years: f64,
+    /// Days of the first and of the final count in a germination test, where the
+    /// rules of testing have them.
+    pub test_days: Option<(u32, u32)>,
     /// Greatest length of a seed.
     pub seed_length_mm: f64,
     /// Thickness of a seed.

@@ -24,7 +24,8 @@ fn main() -> Result<(), Box<dyn Error>> {
     plumule_app::demo::plant(home.path(), &stamp(now, 1))?;
     let mut app = App::open(home.path(), &stamp(now, 2))?;
     let known = app.seed(&stamp(now, 2))?.packets;
-    let like = &known.first().ok_or("the demo has no packets")?.described;
+    let first = &known.first().ok_or("the demo has no packets")?.line.packet;
+    let like = app.packet(&stamp(now, 2), first)?.described;
     let hostile = [
         "=2+5",
         "+1",

@@ -229,6 +229,58 @@ pub enum Act {
         /// No longer used.
         retired: bool,
     },
+    /// The seeds left in a packet were counted.
+    CountSeeds {
+        /// Packet.
+        packet: String,
+        /// Left.
+        left: u32,
+    },
+    /// A packet was gone through at the stocktake; used up and given away take
+    /// it out of use.
+    TakeStock {
+        /// Packet.
+        packet: String,
+        /// `keep`, `test`, `used_up` or `given_away`.
+        found: String,
+    },
+    /// Seeds were laid on damp paper.
+    StartTest {
+        /// Packet.
+        packet: String,
+        /// How many.
+        seeds: u32,
+    },
+    /// The sprouted seeds of a test were counted.
+    CountTest {
+        /// Test.
+        test: String,
+        /// All that have sprouted.
+        sprouted: u32,
+    },
+    /// A test was closed.
+    CloseTest {
+        /// Test.
+        test: String,
+        /// All that sprouted.
+        sprouted: u32,
+    },
+    /// Something is to be bought.
+    WantToBuy {
+        /// Crop key or own word.
+        crop: String,
+        /// Variety.
+        variety: String,
+        /// How much, where from.
+        note: String,
+    },
+    /// How it stands with something to buy.
+    SetToBuy {
+        /// Item.
+        item: String,
+        /// `wanted`, `bought` or `dropped`.
+        standing: String,
+    },
     /// Add a place (no id) or describe one anew.
     DescribePlace {
         /// The place.

@@ -12,7 +12,8 @@ use crate::round::round_view;
 use crate::say::{Arg, Say};
 use crate::view::{
     Answer, BenchView, DeviceForm, EnoughAsk, EnoughView, FrostCsvOptions, FrostPreview,
-    ResultsAsked, ResultsView, RoundView, SeedView, SettingsView, SitterSheet, TrayView, TraysView,
+    PacketView, ResultsAsked, ResultsView, RoundView, SeedView, SettingsView, SitterSheet,
+    TrayView, TraysView,
 };
 use crate::words::{self, Units};
 use crate::{bench, device, line, results, season, seed, settings, tray_page, trays};
@@ -120,6 +121,14 @@ impl App {
     /// If the journal cannot be read.
     pub fn results(&self, stamp: &Stamp, asked: &ResultsAsked) -> Result<ResultsView, AppError> {
         results::view(&self.journal, stamp, asked)
+    }
+
+    /// One packet's page.
+    ///
+    /// # Errors
+    /// If there is no such packet or the journal cannot be read.
+    pub fn packet(&self, stamp: &Stamp, id: &str) -> Result<PacketView, AppError> {
+        seed::page(&self.journal, stamp, id)
     }
 
     /// The Sow screen, with what would come of a packet if one is chosen.

@@ -123,6 +123,9 @@ impl Grower {
                 treated: false,
                 source: String::new(),
                 note: String::new(),
+                f1: false,
+                saved_from: None,
+                price: String::new(),
                 retired: false,
             })]);
         }
@@ -369,7 +372,12 @@ impl Grower {
     /// In the journal, read anew: what a job is about lives.
     fn lives(&self, subject: Subject) -> bool {
         match subject {
-            Subject::Garden | Subject::Packet(_) => false,
+            Subject::Garden => !self.journal.packets_in_use().unwrap().is_empty(),
+            Subject::Packet(_) | Subject::Item(_) => false,
+            Subject::Test(id) => {
+                let test = self.journal.test(id).unwrap();
+                test.is_some_and(|test| test.closed.is_none())
+            }
             Subject::Place(id) => self.journal.place(id).unwrap().is_some(),
             Subject::Tray(id) => {
                 let tray = self.journal.tray(id).unwrap();

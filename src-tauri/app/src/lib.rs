@@ -38,6 +38,7 @@ mod seed;
 mod settings;
 mod stage;
 mod temperature;
+mod text;
 mod timeline;
 mod tray_page;
 mod trays;

@@ -8,7 +8,7 @@ use plumule_journal::content::{
     Content, Counted, Explained, Felt, HeatOff, JobKey, Leaving, Left, ReadingTaken, Seeds, Shown,
     Sown, Up, WentOn,
 };
-use plumule_journal::id::PlaceId;
+use plumule_journal::id::{PacketId, PlaceId, TestId};
 use plumule_journal::subject::Plants;
 
 /// An act in words: of several contents the one that was meant.
@@ -22,6 +22,11 @@ pub(crate) fn act(names: &Names<'_>, contents: &[Content]) -> Result<Say, AppErr
         {
             let line = format!("{}-many", key("line-sheltered", it.how.as_str()));
             return Ok(Say::new(line).with("trays", count(contents.len())));
+        }
+        [Content::PacketDescribed(_), _, ..]
+            if all(contents, |it| matches!(it, Content::PacketDescribed(_))) =>
+        {
+            return Ok(Say::new("line-packets-described").with("packets", count(contents.len())));
         }
         [Content::TrayMoved(moved), _, ..]
             if all(contents, |it| matches!(it, Content::TrayMoved(_))) =>
@@ -86,6 +91,20 @@ pub(crate) fn line(names: &Names<'_>, content: &Content) -> Result<Say, AppError
         Content::PacketDescribed(packet) => Say::new("line-packet-described")
             .with("crop", crate::words::crop(&packet.crop))
             .with("variety", crate::words::variety(&packet.variety)),
+        Content::SeedsCounted(it) => {
+            of_packet(names, "line-seeds-counted", it.packet)?.with("left", number(it.left))
+        }
+        Content::StockTaken(it) => {
+            of_packet(names, key("line-stock", it.found.as_str()), it.packet)?
+        }
+        Content::TestStarted(it) => {
+            of_packet(names, "line-test-started", it.packet)?.with("seeds", number(it.seeds))
+        }
+        Content::TestCounted(it) => of_test(names, "line-test-counted", it.test, it.sprouted)?,
+        Content::TestClosed(it) => of_test(names, "line-test-closed", it.test, it.sprouted)?,
+        Content::ToBuy(it) => Say::new(key("line-to-buy", it.standing.as_str()))
+            .with("crop", crate::words::crop(&it.crop))
+            .with("variety", crate::words::variety(&it.variety)),
         Content::TrayDescribed(tray) => {
             Say::new("line-tray-described").with("tray", Arg::Text(tray.code.clone()))
         }
@@ -165,6 +184,28 @@ fn of_plants(names: &Names<'_>, line: impl Into<String>, of: Plants) -> Result<S
         Some(tray) => say.with("tray", names.tray(tray)?),
         None => say.with("tray", Arg::Text("?".to_owned())),
     })
+}
+
+fn of_packet(
+    names: &Names<'_>,
+    line: impl Into<String>,
+    packet: PacketId,
+) -> Result<Say, AppError> {
+    let (crop, variety) = names.packet(packet)?;
+    Ok(Say::new(line).with("crop", crop).with("variety", variety))
+}
+
+fn of_test(names: &Names<'_>, line: &str, test: TestId, sprouted: u32) -> Result<Say, AppError> {
+    let (packet, seeds) = names.test(test)?;
+    let say = match packet {
+        Some(packet) => of_packet(names, line, packet)?,
+        None => Say::new(line)
+            .with("crop", Arg::Text("?".to_owned()))
+            .with("variety", Arg::Text(String::new())),
+    };
+    Ok(say
+        .with("sprouted", number(sprouted))
+        .with("seeds", number(seeds)))
 }
 
 fn sown_say(names: &Names<'_>, sown: &Sown) -> Result<Say, AppError> {

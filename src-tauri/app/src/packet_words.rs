@@ -2,6 +2,7 @@
 
 use crate::growth::{Learnt, outlook_of};
 use crate::say::{Arg, Say};
+use crate::stage::reference;
 use crate::view::{CropName, PacketForm, PacketLine, TreatmentWanted};
 use crate::words::{key, word};
 use chrono::NaiveDate;
@@ -174,16 +175,22 @@ pub(crate) fn caution_of_crop(crop: &Crop) -> Option<Say> {
 
 /// What to beware of at the bench: the dust always.
 pub(crate) fn cautions(described: &PacketDescribed, heated: bool) -> Vec<Say> {
-    let crop = crops().get(&described.crop);
-    [
-        described.treated.then(|| Say::new("caution-treated-seed")),
-        crop.and_then(caution_of_crop),
+    let of_it = cautions_of(described).into_iter().map(Some);
+    let bench = [
         heated.then(|| Say::new("caution-electricity")),
         Some(Say::new("caution-compost-dust")),
-    ]
-    .into_iter()
-    .flatten()
-    .collect()
+    ];
+    of_it.chain(bench).flatten().collect()
+}
+
+/// What to beware of at the packet.
+pub(crate) fn cautions_of(described: &PacketDescribed) -> Vec<Say> {
+    let crop = crops().get(&described.crop);
+    let treated = described.treated.then(|| Say::new("caution-treated-seed"));
+    treated
+        .into_iter()
+        .chain(crop.and_then(caution_of_crop))
+        .collect()
 }
 
 /// All that it was described with, for editing.
@@ -199,5 +206,9 @@ pub(crate) fn form(described: &PacketDescribed) -> PacketForm {
         treated: described.treated,
         source: described.source.clone(),
         note: described.note.clone(),
+        sow_by: described.sow_by,
+        f1: described.f1,
+        saved_from: described.saved_from.map(reference),
+        price: described.price.clone(),
     }
 }

@@ -2,6 +2,7 @@
 //! notices are reckoned from.
 
 use crate::growth::{self, Learnt, PAST_SOWINGS, Past};
+use crate::seed::{Stocktake, stocktake_in_season};
 use chrono::{Days, NaiveDate, NaiveDateTime, TimeDelta};
 use chrono_tz::Tz;
 use plumule_agronomy::{Crop, crops};
@@ -10,7 +11,7 @@ use plumule_journal::id::{BatchId, PacketId, PlaceId, SowingId, TrayId};
 use plumule_journal::stamp::Stamp;
 use plumule_journal::state::{
     BatchState, GardenState, PacketState, Parent, PlaceState, PlantsState, Reading, SowingState,
-    TrayState,
+    TestState, TrayState,
 };
 use plumule_journal::subject::{Plants, Subject};
 use plumule_journal::{Error, Journal};
@@ -56,6 +57,10 @@ pub(crate) struct Picture {
     /// The last finished sowings of packets, and what they taught.
     pub(crate) past: BTreeMap<PacketId, Vec<Past>>,
     pub(crate) learnt: BTreeMap<PacketId, Learnt>,
+    /// Germination tests that run.
+    pub(crate) tests: Vec<TestState>,
+    /// The stocktake, in its season.
+    pub(crate) stocktake: Option<Stocktake>,
 }
 
 impl Picture {
@@ -76,6 +81,7 @@ impl Picture {
         picture.read_occupants(journal)?;
         picture.read_ancestors(journal)?;
         let today = picture.now(stamp).date();
+        picture.read_seed(journal, today)?;
         picture.read_readings(journal, days_before(today, READINGS_DAYS))?;
         picture.learn(journal, stamp)?;
         Ok(picture)
@@ -113,6 +119,21 @@ impl Picture {
         }
         self.sowings.retain(|_, it| it.plants.ended.is_none());
         self.batches.retain(|_, it| it.plants.ended.is_none());
+        Ok(())
+    }
+
+    /// The tests that run, and the stocktake: the packets are gone through in
+    /// its season only.
+    fn read_seed(&mut self, journal: &Journal, today: NaiveDate) -> Result<(), Error> {
+        self.tests = journal.running_tests()?;
+        for test in &self.tests {
+            if let Some(packet) = journal.packet(test.packet)? {
+                self.packets.insert(test.packet, packet);
+            }
+        }
+        if let Some(from) = stocktake_in_season(self, today) {
+            self.stocktake = Stocktake::of(&journal.packets_in_use()?, from);
+        }
         Ok(())
     }
 

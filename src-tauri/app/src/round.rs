@@ -9,14 +9,15 @@ use crate::say::{Arg, Say};
 use crate::stage::{plants_line_with, reference};
 use crate::trays::code_order;
 use crate::view::{
-    JobKind, JobView, LastReading, NextDue, PlaceHead, PlaceRound, RangeView, RoundView, TrayCard,
+    JobKind, JobView, LastReading, NextDue, PlaceHead, PlaceRound, RangeView, RoundView, SeedJob,
+    TestHead, TrayCard,
 };
 use crate::words;
 use chrono::NaiveDateTime;
 use plumule_journal::content::Shown;
 use plumule_journal::id::{PlaceId, TrayId};
 use plumule_journal::state::PlaceState;
-use plumule_journal::subject::Plants;
+use plumule_journal::subject::{Plants, Subject};
 use plumule_journal::words::Container;
 
 /// So many trays to feel in one place are one job (judgement: more than a hand
@@ -51,9 +52,33 @@ pub(crate) fn round_view(picture: &Picture, now: NaiveDateTime) -> RoundView {
         evening: rounds::evening(picture, now.date()).is_some_and(|evening| now >= evening),
         places,
         nowhere: cards(&plan, &lost, &shown),
+        seed: shown
+            .iter()
+            .filter(|job| job.of_seed())
+            .map(|job| seed_job(picture, job))
+            .collect(),
         next,
         any_living: !plan.trays.is_empty(),
         away_until: picture.away_until(now.date()),
+    }
+}
+
+fn reachable(job: &Job) -> bool {
+    job.place.is_some() || job.of_seed()
+}
+
+fn seed_job(picture: &Picture, job: &Job) -> SeedJob {
+    let test = match job.key.subject {
+        Subject::Test(id) => picture.tests.iter().find(|test| test.test == id),
+        _ => None,
+    };
+    SeedJob {
+        job: job_view(job),
+        test: test.map(|test| TestHead {
+            test: test.test.to_string(),
+            packet: test.packet.to_string(),
+            seeds: test.seeds,
+        }),
     }
 }
 
@@ -217,15 +242,20 @@ fn last_reading(plan: &Plan<'_>, place: PlaceId) -> Option<LastReading> {
 
 /// The first of what is to come.
 fn next(picture: &Picture, jobs: &[Job], now: NaiveDateTime) -> Option<NextDue> {
-    let times = jobs.iter().filter(|job| job.place.is_some());
+    let times = jobs.iter().filter(|job| reachable(job));
     let (at, job) = times
         .filter_map(|job| Some((nagging::next_shown(picture, job, now)?, job)))
         .min_by_key(|(at, job)| (*at, !job.today, job.kind))?;
-    let place = picture.places.get(&job.place?)?;
-    let say = Say::new("next-due")
-        .with("job", words::word("job", kind_word(job.kind)))
-        .with("place", Arg::Text(place.described.name.clone()));
-    Some(NextDue { at, say })
+    let what = words::word("job", kind_word(job.kind));
+    let place = job.place.and_then(|place| picture.places.get(&place));
+    let say = match place {
+        Some(place) => Say::new("next-due").with("place", Arg::Text(place.described.name.clone())),
+        None => Say::new("next-due-seed"),
+    };
+    Some(NextDue {
+        at,
+        say: say.with("job", what),
+    })
 }
 
 #[cfg(test)]

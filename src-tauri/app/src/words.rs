@@ -23,6 +23,7 @@ const FILES: &[&str] = &[
     include_str!("../../../ui/src/text/en-GB/later/notices.ftl"),
     include_str!("../../../ui/src/text/en-GB/later/paper.ftl"),
     include_str!("../../../ui/src/text/en-GB/later/season.ftl"),
+    include_str!("../../../ui/src/text/en-GB/later/box.ftl"),
     include_str!("../../../ui/src/text/en-GB/later/seed.ftl"),
     include_str!("../../../ui/src/text/en-GB/later/settings.ftl"),
     include_str!("../../../ui/src/text/en-GB/later/sow.ftl"),

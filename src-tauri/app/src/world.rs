@@ -252,6 +252,9 @@ impl World {
             treated: false,
             source: String::new(),
             note: String::new(),
+            f1: false,
+            saved_from: None,
+            price: String::new(),
             retired: false,
         };
         self.picture.packets.insert(
@@ -261,6 +264,10 @@ impl World {
                 opened_by: opened_by.clone(),
                 seeds_sown: seeds,
                 sowings: vec![sowing],
+                seeds_counted: None,
+                seeds_used: seeds,
+                tests: Vec::new(),
+                stock: None,
             },
         );
         self.occupy(tray, Plants::Sowing(sowing), cells);

@@ -40,6 +40,8 @@ pub const REFUSALS: &[&str] = &[
     "tray_unknown",
     "sowing_unknown",
     "batch_unknown",
+    "test_unknown",
+    "item_unknown",
     "entry_unknown",
     "entry_not_understood",
     "id_taken",
@@ -64,6 +66,12 @@ pub const REFUSALS: &[&str] = &[
     "latitude_out_of_range",
     "month_day_unknown",
     "germination_out_of_range",
+    "saved_from_f1",
+    "test_closed",
+    // seeds
+    "more_than_tested",
+    // day: when it was started
+    "before_the_test",
     // first, last
     "year_out_of_range",
     // most: mm
@@ -97,6 +105,8 @@ pub const QUESTIONS: &[&str] = &[
     "far_back",
     // lost, there
     "count_falls",
+    // before, now
+    "test_count_falls",
     // place, temperature, before (°C)
     "reading_differs",
     // entries: how many go with it

@@ -5,18 +5,21 @@
 //! it was written and passed on.
 
 mod care;
+mod seed;
+mod seen;
 
 pub use care::{
     CameBack, FrostReckoned, FrostSpread, HeatBack, NightForecast, OfPlace, Sheltered, Treatment,
 };
-mod seen;
-
+pub use seed::{
+    PacketDescribed, SeedsCounted, StockTaken, TestClosed, TestCounted, TestStarted, ToBuy,
+};
 pub use seen::{Explained, Noticed, SeedsLost};
 
 use crate::id::{BatchId, EntryId, PacketId, PlaceId, SowingId, TrayId};
 use crate::subject::{Plants, Subject};
 use crate::words::{
-    Compost, Container, Feel, Light, LossCause, Medium, Origin, PlaceKind, Step, Storage, Watering,
+    Compost, Container, Feel, Light, LossCause, Medium, Origin, PlaceKind, Step, Watering,
 };
 use chrono::{NaiveDate, NaiveDateTime, NaiveTime};
 use serde::{Deserialize, Serialize};
@@ -49,6 +52,18 @@ pub enum Content {
     PlaceDescribed(PlaceDescribed),
     /// A packet and its attributes; the last holds.
     PacketDescribed(PacketDescribed),
+    /// The seeds left in a packet were counted.
+    SeedsCounted(SeedsCounted),
+    /// A packet was gone through at the stocktake.
+    StockTaken(StockTaken),
+    /// A germination test was started.
+    TestStarted(TestStarted),
+    /// The sprouted seeds of a germination test were counted.
+    TestCounted(TestCounted),
+    /// A germination test was closed.
+    TestClosed(TestClosed),
+    /// Something to buy, and how it stands with it; the last holds.
+    ToBuy(ToBuy),
     /// A tray and its attributes; the last holds.
     TrayDescribed(TrayDescribed),
     /// A tray came to stand in a place.
@@ -175,47 +190,6 @@ pub struct PlaceDescribed {
     #[serde(default)]
     pub position: u32,
     /// No longer used.
-    #[serde(default)]
-    pub retired: bool,
-}
-
-/// A packet.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-pub struct PacketDescribed {
-    /// Which packet.
-    pub packet: PacketId,
-    /// Key of the crop in the crop book, or the grower's own word.
-    pub crop: String,
-    /// Variety.
-    #[serde(default)]
-    pub variety: String,
-    /// Year packed.
-    #[serde(default)]
-    pub packed_year: Option<i32>,
-    /// Saved seed: year harvested.
-    #[serde(default)]
-    pub harvested_year: Option<i32>,
-    /// Sow-by date.
-    #[serde(default)]
-    pub sow_by: Option<NaiveDate>,
-    /// Germination stated on it, 0 to 1.
-    #[serde(default)]
-    pub stated_germination: Option<f64>,
-    /// Seeds when it was new.
-    #[serde(default)]
-    pub seeds: Option<u32>,
-    /// How it is stored.
-    pub storage: Storage,
-    /// Dressed or coated with a pesticide.
-    #[serde(default)]
-    pub treated: bool,
-    /// Where it came from.
-    #[serde(default)]
-    pub source: String,
-    /// Anything else.
-    #[serde(default)]
-    pub note: String,
-    /// Used up or given away.
     #[serde(default)]
     pub retired: bool,
 }

@@ -1,11 +1,15 @@
 //! What the entries about one thing add up to. Each state is
 //! `fold(the entries that touch it)` and can be thrown away and made again.
 
+mod seed;
+
+pub use seed::{ItemState, PacketState, PacketTest, SeedsAt, StockAt, TestCount, TestState};
+
 use crate::content::{
-    FrostReckoned, GardenDescribed, JobKey, Leaving, PacketDescribed, Part, PlaceDescribed, RangeC,
-    Seeds, Shown, Sown, TrayDescribed,
+    FrostReckoned, GardenDescribed, JobKey, Leaving, Part, PlaceDescribed, RangeC, Seeds, Shown,
+    Sown, TrayDescribed,
 };
-use crate::id::{BatchId, EntryId, PacketId, PlaceId, SowingId, TrayId};
+use crate::id::{BatchId, EntryId, PacketId, PlaceId, TrayId};
 use crate::stamp::Happened;
 use crate::subject::Plants;
 use crate::words::{Blame, Feel, LossCause, Medium, Origin, Shelter, Sight, Step, Watering};
@@ -102,29 +106,6 @@ pub struct Reading {
     pub of: Medium,
     /// What it showed.
     pub shown: Shown,
-}
-
-/// A packet.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-pub struct PacketState {
-    /// Its attributes.
-    pub described: PacketDescribed,
-    /// The entry that first described it.
-    pub opened_by: Mark,
-    /// Seeds sown from it, a pinch counted as [`PINCH_SEEDS`].
-    pub seeds_sown: u32,
-    /// Its sowings, by time.
-    pub sowings: Vec<SowingId>,
-}
-
-impl PacketState {
-    /// Seeds left, where it is known how many there were.
-    #[must_use]
-    pub fn seeds_left(&self) -> Option<u32> {
-        self.described
-            .seeds
-            .map(|seeds| seeds.saturating_sub(self.seeds_sown))
-    }
 }
 
 /// A tray.

@@ -80,6 +80,9 @@ pub(crate) fn packet(n: u128) -> PacketDescribed {
         treated: false,
         source: String::new(),
         note: String::new(),
+        f1: false,
+        saved_from: None,
+        price: String::new(),
         retired: false,
     }
 }
@@ -169,6 +172,29 @@ pub(crate) fn reading(min_c: f64, max_c: f64) -> Content {
         place: PlaceId(id(PLACE)),
         of: Medium::Air,
         shown: Shown::LowHigh { min_c, max_c },
+    })
+}
+
+pub(crate) fn test_started(n: u128, seeds: u32) -> Content {
+    Content::TestStarted(TestStarted {
+        test: TestId(id(n)),
+        packet: PacketId(id(PACKET)),
+        seeds,
+    })
+}
+
+pub(crate) fn test_counted(n: u128, sprouted: u32) -> Content {
+    Content::TestCounted(TestCounted {
+        test: TestId(id(n)),
+        sprouted,
+    })
+}
+
+pub(crate) fn test_closed(n: u128, sprouted: u32) -> Content {
+    Content::TestClosed(TestClosed {
+        test: TestId(id(n)),
+        packet: PacketId(id(PACKET)),
+        sprouted,
     })
 }
 

@@ -26,6 +26,18 @@ pub(crate) fn touches(content: &Content) -> BTreeMap<Subject, bool> {
         C::Aired(what) => one(Subject::Place(what.place), true),
         C::ReadingTaken(what) => one(Subject::Place(what.place), false),
         C::PacketDescribed(what) => one(Subject::Packet(what.packet), true),
+        C::SeedsCounted(what) => one(Subject::Packet(what.packet), true),
+        C::StockTaken(what) => one(Subject::Packet(what.packet), true),
+        C::TestStarted(what) => BTreeMap::from([
+            (Subject::Test(what.test), true),
+            (Subject::Packet(what.packet), true),
+        ]),
+        C::TestCounted(what) => one(Subject::Test(what.test), true),
+        C::TestClosed(what) => BTreeMap::from([
+            (Subject::Test(what.test), true),
+            (Subject::Packet(what.packet), true),
+        ]),
+        C::ToBuy(what) => one(Subject::Item(what.item), true),
         C::TrayDescribed(what) => one(Subject::Tray(what.tray), true),
         C::TrayMoved(what) => BTreeMap::from([
             (Subject::Tray(what.tray), true),
@@ -82,6 +94,8 @@ pub(crate) fn opens(content: &Content) -> Vec<Subject> {
     match content {
         Content::PlaceDescribed(what) => vec![Subject::Place(what.place)],
         Content::PacketDescribed(what) => vec![Subject::Packet(what.packet)],
+        Content::TestStarted(what) => vec![Subject::Test(what.test)],
+        Content::ToBuy(what) => vec![Subject::Item(what.item)],
         Content::TrayDescribed(what) => vec![Subject::Tray(what.tray)],
         Content::Sown(what) => vec![Subject::Sowing(what.sowing)],
         Content::BatchStarted(what) => vec![Subject::Batch(what.batch)],

@@ -253,3 +253,27 @@ words!(
         TrueLeaves = "true_leaves",
     }
 );
+words!(
+    /// What is to become of a packet at the stocktake.
+    Stock {
+        /// It stays.
+        Keep = "keep",
+        /// It is to be tested before it is sown.
+        Test = "test",
+        /// It is used up.
+        UsedUp = "used_up",
+        /// It is given away.
+        GivenAway = "given_away",
+    }
+);
+words!(
+    /// How it stands with something to buy.
+    Standing {
+        /// Wanted.
+        Wanted = "wanted",
+        /// Bought.
+        Bought = "bought",
+        /// No longer wanted.
+        Dropped = "dropped",
+    }
+);

@@ -65,6 +65,9 @@ fn content(n: u64) -> Content {
             treated: false,
             source: String::new(),
             note: String::new(),
+            f1: false,
+            saved_from: None,
+            price: String::new(),
             retired: false,
         }),
     }

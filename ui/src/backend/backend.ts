@@ -20,6 +20,7 @@ import type {
   NoticesView,
   FrostCsvOptions,
   FrostPreview,
+  PacketView,
   RoundView,
   SeedView,
   SettingsView,
@@ -48,6 +49,7 @@ export interface Backend {
   trays(): Promise<TraysView>;
   tray(id: string): Promise<TrayView>;
   seed(): Promise<SeedView>;
+  packet(id: string): Promise<PacketView>;
   bench(packet: string | null): Promise<BenchView>;
   results(asked: ResultsAsked): Promise<ResultsView>;
   enough(ask: EnoughAsk): Promise<EnoughView>;

@@ -10,13 +10,14 @@ import type {
   JobView,
   NumbersView,
   PacketForm,
-  PacketPage,
+  PacketLine,
   PlaceForm,
   PlaceHead,
   PlantsLine,
   PlantsRef,
   Say,
   ReasonView,
+  SeasonView,
   SettingsView,
   Stage,
   TimelineLine,
@@ -38,7 +39,7 @@ export const n = (value: number): Arg => ({ as: 'number', value });
 export const c = (value: number): Arg => ({ as: 'celsius', value });
 export const text = (value: string): Arg => ({ as: 'text', value });
 export const on = (d: number): Arg => ({ as: 'day', value: day(d) });
-const word = (value: string): Arg => ({ as: 'word', value });
+export const word = (value: string): Arg => ({ as: 'word', value });
 
 const place = (id: string, name: string, kind: string, light: string): PlaceHead => ({ id, name, kind, light });
 export const places = {
@@ -64,7 +65,7 @@ function line(
 ): PlantsLine {
   return { plants, crop: name, variety, packet: null, stage, day: dayNumber, seeds: null, numbers: none, progress: null, cells: [], ...rest };
 }
-const sowing = (id: string): PlantsRef => ({ type: 'sowing', id });
+export const sowing = (id: string): PlantsRef => ({ type: 'sowing', id });
 const batch = (id: string): PlantsRef => ({ type: 'batch', id });
 
 export const lines = {
@@ -134,7 +135,7 @@ const reasons: ReasonView[] = [
 ];
 
 let keys = 0;
-function job(kind: JobKind, why: Say, plants: PlantsRef | null = null, today = false, suggested: number | null = null): JobView {
+export function job(kind: JobKind, why: Say, plants: PlantsRef | null = null, today = false, suggested: number | null = null): JobView {
   keys += 1;
   return { key: `job-${keys}-${kind}`, kind, plants, today, due: day(0), why, suggested, verdict: kind === 'it_is_late' ? verdict : null };
 }
@@ -324,8 +325,18 @@ export const timeline: TimelineLine[] = [
 
 const form = (key: string, variety: string, rest: Partial<PacketForm>): PacketForm => ({
   crop: key, variety, packed_year: null, harvested_year: null, stated_germination: null, seeds: null,
-  storage: 'cool_cupboard', treated: false, source: '', note: '', ...rest,
+  storage: 'cool_cupboard', treated: false, source: '', note: '', sow_by: null, f1: false, saved_from: null, price: '', ...rest,
 });
+
+/** A packet with what is known of it. */
+export interface PacketPage {
+  line: PacketLine;
+  outlook: Say | null;
+  own: Say | null;
+  season: SeasonView | null;
+  sowings: number;
+  described: PacketForm;
+}
 
 function page(id: string, key: string, variety: string, rest: Partial<PacketForm>, germination: [number, number] | null, sowings: number, left: number | null): PacketPage {
   const described = form(key, variety, rest);
@@ -350,7 +361,7 @@ export const packets: PacketPage[] = [
   page('p-pepper', 'pepper', 'Little Bell', { packed_year: 2024, storage: 'fridge_sealed' }, [0.6, 0.9], 1, null),
   page('p-aub', 'eggplant', 'Dusk', { packed_year: 2019, storage: 'warm_room' }, [0.2, 0.5], 1, 9),
   page('p-let', 'lettuce', 'Curled Butter', { harvested_year: 2025 }, [0.7, 0.9], 3, null),
-  page('p-cab', 'cabbage', 'Round Early', { packed_year: 2026, treated: true }, [0.7, 0.9], 1, 160),
+  page('p-cab', 'cabbage', 'Round Early', { packed_year: 2026, treated: true, f1: true, source: 'Corner shop', price: '2.95', note: 'Sow thinly.' }, [0.7, 0.9], 1, 160),
   page('p-corn', 'corn_sweet', 'Tall Gold', { packed_year: 2026, seeds: 40 }, [0.75, 0.95], 0, 40),
   page('p-sal', 'Échinacée', 'du jardin', { harvested_year: 2024 }, null, 0, null),
 ];

@@ -6,6 +6,7 @@ import * as photos from './fake-photos';
 import { growing } from './fake-growing';
 import * as keep from './fake-keep';
 import * as season from './fake-season';
+import * as box from './fake-seed';
 import { fakeWords } from './fake-words';
 import { results } from './fake-year';
 import type {
@@ -150,6 +151,7 @@ export class FakeBackend implements Backend {
       at: data.now,
       evening: false,
       ...grown,
+      seed: this.#bare || quiet ? [] : box.seedJobs().filter(({ job, test }) => !this.#done.some((d) => !d.undone && ((d.request.do === 'count_test' && d.request.test === test?.test) || answers(d.request, job, null, '')))),
       next: quiet
         ? { at: `${data.day(1)}T08:00:00`, say: data.say('fake-next', { place: { as: 'text', value: 'shed' } }) }
         : null,
@@ -178,7 +180,15 @@ export class FakeBackend implements Backend {
 
   seed = async () => {
     this.#mayFail();
-    return { packets: this.#bare ? [] : structuredClone(data.packets), crops: data.crops };
+    const { scene } = this;
+    return box.seed(this.#bare ? 'bare' : scene === 'many' || scene === 'one' || scene === 'long' ? scene : 'usual');
+  };
+
+  packet = async (id: string) => {
+    this.#mayFail();
+    const view = box.packet(id);
+    if (!view) throw gone;
+    return view;
   };
 
   bench = async (packet: string | null) => {

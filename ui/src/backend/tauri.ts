@@ -13,6 +13,7 @@ export class TauriBackend implements Backend {
   trays: Backend['trays'] = () => invoke('trays');
   tray: Backend['tray'] = (id) => invoke('tray', { id });
   seed: Backend['seed'] = () => invoke('seed');
+  packet: Backend['packet'] = (id) => invoke('packet', { id });
   bench: Backend['bench'] = (packet) => invoke('bench', { packet });
   results: Backend['results'] = (asked) => invoke('results', { asked });
   enough: Backend['enough'] = (ask) => invoke('enough', { ask });

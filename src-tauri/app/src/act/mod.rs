@@ -7,6 +7,7 @@ mod jobs;
 mod parse;
 mod room;
 mod season;
+mod seed;
 mod seen;
 
 pub(crate) use grow::{seeds, up, way_of_leaving};
@@ -38,6 +39,13 @@ impl Made {
         Self {
             contents: vec![content],
             ..Self::default()
+        }
+    }
+
+    fn of_packet(packet: PacketId, content: Content) -> Self {
+        Self {
+            packet: Some(packet),
+            ..Self::one(content)
         }
     }
 
@@ -139,6 +147,17 @@ impl<'a> Maker<'a> {
                 packet,
                 retired,
             } => self.describe_packet(id, packet, *retired),
+            Act::CountSeeds { packet, left } => seed::count(packet, *left),
+            Act::TakeStock { packet, found } => self.take_stock(packet, found),
+            Act::StartTest { packet, seeds } => self.start_test(packet, *seeds),
+            Act::CountTest { test, sprouted } => self.count_test(test, *sprouted),
+            Act::CloseTest { test, sprouted } => self.close_test(test, *sprouted),
+            Act::WantToBuy {
+                crop,
+                variety,
+                note,
+            } => self.want_to_buy(crop, variety, note),
+            Act::SetToBuy { item, standing } => self.set_to_buy(item, standing),
             Act::DescribePlace { place } => self.describe_place(place),
             Act::OrderPlaces { places } => self.order_places(places),
             Act::DescribeGarden { garden } => describe::garden(garden),

@@ -368,6 +368,9 @@ pub(super) fn garden(diary: &mut Diary) {
                 treated: *name == "noonday",
                 source: String::new(),
                 note: String::new(),
+                f1: false,
+                saved_from: None,
+                price: String::new(),
                 retired: false,
             }),
         );

@@ -14,6 +14,7 @@ mod evening;
 mod feed;
 mod feel;
 mod frost;
+mod germination;
 mod harden;
 mod last_chance;
 mod late;
@@ -30,6 +31,7 @@ mod season;
 #[cfg(test)]
 mod season_tests;
 mod sow_on;
+mod stocktake;
 #[cfg(test)]
 mod tests;
 mod thin;
@@ -42,6 +44,7 @@ pub(crate) use away::{
 };
 pub(crate) use feel::pace;
 pub(crate) use frost::{low_in, warmer_by};
+pub(crate) use germination::test_looks;
 pub(crate) use tray::LivingTray;
 
 use crate::growth::{Growth, growth_at};
@@ -114,6 +117,11 @@ impl Job {
         self
     }
 
+    /// It is about seed, which stands in no place.
+    pub(crate) fn of_seed(&self) -> bool {
+        matches!(self.kind, JobKind::CountTheTest | JobKind::Stocktake)
+    }
+
     fn in_tray(mut self, tray: &LivingTray<'_>) -> Self {
         self.tray = Some(tray.id);
         self.place = tray.place.map(|place| place.described.place);
@@ -149,6 +157,8 @@ pub(crate) fn kind_word(kind: JobKind) -> &'static str {
         JobKind::PotOn => "pot_on",
         JobKind::HardenOff => "harden_off",
         JobKind::PlantOut => "plant_out",
+        JobKind::CountTheTest => "count_the_test",
+        JobKind::Stocktake => "stocktake",
     }
 }
 
@@ -195,6 +205,8 @@ impl<'a> Plan<'a> {
             jobs.extend(lid::job(self, place));
             jobs.extend(evening::close_the_lid(self, place));
         }
+        jobs.extend(germination::jobs(self));
+        jobs.extend(stocktake::job(self));
         for tray in &self.trays {
             let mut of_tray: Vec<Job> = Vec::new();
             if let Some(job) = empty::job(self, tray) {

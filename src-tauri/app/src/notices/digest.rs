@@ -16,7 +16,12 @@ pub(super) fn lines(plan: &Plan<'_>, units: Units, jobs: &[&Job]) -> Vec<String>
         let parts = page.parts(here);
         (!parts.is_empty()).then(|| page.line(&place.described.name, &parts))
     });
-    of_place.collect()
+    let of_seed = page.parts(jobs.iter().copied().filter(|job| job.of_seed()));
+    let of_seed = (!of_seed.is_empty()).then(|| {
+        let say = Say::new("notice-seed").with("what", Arg::Text(of_seed.join("; ")));
+        page.render(&say)
+    });
+    of_place.chain(of_seed).collect()
 }
 
 struct Page<'a> {

@@ -18,6 +18,8 @@ pub struct RoundView {
     pub places: Vec<PlaceRound>,
     /// Living trays that stand nowhere, as far as anyone said.
     pub nowhere: Vec<TrayCard>,
+    /// What is due about seed, which stands in no place.
+    pub seed: Vec<SeedJob>,
     /// Nothing is due: what comes next, and when.
     pub next: Option<NextDue>,
     /// Whether there is any living tray.
@@ -61,6 +63,28 @@ pub struct PlaceRound {
     pub to_feel: Vec<String>,
     /// Many trays to feel make one job: which to feel for all of them.
     pub together: Option<Say>,
+}
+
+/// A job about seed.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct SeedJob {
+    /// The job.
+    pub job: JobView,
+    /// The germination test it is about, and its packet.
+    pub test: Option<TestHead>,
+}
+
+/// A germination test, in short.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct TestHead {
+    /// Id.
+    pub test: String,
+    /// Its packet.
+    pub packet: String,
+    /// Seeds.
+    pub seeds: u32,
 }
 
 /// The last reading of a place.
@@ -150,6 +174,10 @@ pub enum JobKind {
     PlantOut,
     /// All has gone from a tray: empty it.
     EmptyTheTray,
+    /// Count the sprouted seeds of a germination test.
+    CountTheTest,
+    /// Go through the packets.
+    Stocktake,
 }
 
 /// One job.

@@ -22,6 +22,10 @@ pub(crate) fn packet() -> PacketForm {
         treated: true,
         source: String::new(),
         note: String::new(),
+        sow_by: None,
+        f1: false,
+        saved_from: None,
+        price: String::new(),
     }
 }
 

@@ -4,8 +4,8 @@ use crate::{request, said, stamp};
 use chrono::{DateTime, TimeDelta, Utc};
 use plumule_app::acts::{Act, SeedsAnswer, TreatmentForm};
 use plumule_app::view::{
-    Answer, ChoiceKind, JobKind, NumbersView, PlantsLine, PlantsRef, ReasonView, Stage, TrayChoice,
-    TrayView,
+    Answer, ChoiceKind, JobKind, NumbersView, PacketRow, PlantsLine, PlantsRef, ReasonView, Stage,
+    TrayChoice, TrayView,
 };
 use plumule_app::{App, demo};
 use std::collections::BTreeSet;
@@ -69,7 +69,9 @@ fn is_a_garden_in_every_stage(app: &App, now: DateTime<Utc>) {
     assert!(settings.entries > 1500, "{} entries", settings.entries);
     let seed = app.seed(&stamp(now, 3)).unwrap();
     said::all(&seed);
-    let sowings: u32 = seed.packets.iter().map(|packet| packet.sowings).sum();
+    let packets = seed.packets.iter();
+    let pages = packets.map(|packet| app.packet(&stamp(now, 3), &packet.line.packet).unwrap());
+    let sowings: usize = pages.map(|page| page.sowings.len()).sum();
     assert!((55..=70).contains(&sowings), "{sowings} sowings");
 
     let pages = living(app, now);
@@ -173,7 +175,8 @@ fn tells_its_stories(app: &App, now: DateTime<Utc>) {
     let old_seed = |it: &ReasonView| it.likely && said::one(&it.say).contains("old seed");
     assert!(plants().flat_map(|it| &it.reasons).any(old_seed));
     let packets = app.seed(&stamp(now, 3)).unwrap().packets;
-    assert!(packets.iter().any(|packet| packet.own.is_some()));
+    let page = |packet: &PacketRow| app.packet(&stamp(now, 3), &packet.line.packet).unwrap();
+    assert!(packets.iter().any(|packet| page(packet).own.is_some()));
     let lines = || pages.iter().flat_map(|page| &page.timeline);
     assert!(lines().any(|line| line.withdrawn), "a withdrawal");
     assert!(lines().any(|line| line.corrected), "a correction");

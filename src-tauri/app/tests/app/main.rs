@@ -17,6 +17,7 @@ mod photos;
 mod results;
 mod said;
 mod scenes;
+mod seed;
 mod words;
 
 use chrono::{DateTime, TimeDelta, Utc};

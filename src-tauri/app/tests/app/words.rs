@@ -63,6 +63,11 @@ fn every_word_of_every_set() {
     );
     all("origin", sets::Origin::ALL.iter().map(|it| it.as_str()));
     all("line-went-on", sets::Step::ALL.iter().map(|it| it.as_str()));
+    all("line-stock", sets::Stock::ALL.iter().map(|it| it.as_str()));
+    all(
+        "line-to-buy",
+        sets::Standing::ALL.iter().map(|it| it.as_str()),
+    );
     all(
         "line-started",
         sets::Origin::ALL.iter().map(|it| it.as_str()),
@@ -127,6 +132,12 @@ const FAMILIES: &[&str] = &[
     "find-",
     "learnt-",
     "way-",
+    "now-",
+    "stock-",
+    "buy-",
+    "test-",
+    "saved-",
+    "saving-",
 ];
 
 #[test]

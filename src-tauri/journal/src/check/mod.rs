@@ -7,6 +7,7 @@ mod garden;
 mod plants;
 mod round;
 mod season;
+mod seed;
 pub(crate) mod settle;
 mod texts;
 mod tray;
@@ -95,7 +96,13 @@ pub(crate) fn content(check: &mut Check, content: &Content) -> Result<(), Error>
         C::FrostReckoned(what) => season::frost(what),
         C::NightForecast(what) => season::night(check, what),
         C::PlaceDescribed(what) => garden::place(what),
-        C::PacketDescribed(what) => garden::packet(check, what),
+        C::PacketDescribed(what) => seed::packet(check, what),
+        C::SeedsCounted(what) => seed::counted(check, what),
+        C::StockTaken(what) => known(check, Subject::Packet(what.packet)),
+        C::TestStarted(what) => seed::test_started(check, what),
+        C::TestCounted(what) => seed::test_counted(check, what),
+        C::TestClosed(what) => seed::test_closed(check, what),
+        C::ToBuy(what) => seed::to_buy(what),
         C::TrayDescribed(what) => tray::described(check, what),
         C::TrayMoved(what) => {
             living_tray(check, what.tray)?;
@@ -149,6 +156,8 @@ fn unknown(subject: Subject) -> &'static str {
         Subject::Tray(_) => "tray_unknown",
         Subject::Sowing(_) => "sowing_unknown",
         Subject::Batch(_) => "batch_unknown",
+        Subject::Test(_) => "test_unknown",
+        Subject::Item(_) => "item_unknown",
     }
 }
 

@@ -5,10 +5,11 @@ use crate::device::Device;
 use crate::entry::Line;
 use crate::error::Error;
 use crate::fold::State;
-use crate::id::{BatchId, EntryId, PacketId, PlaceId, SowingId, TrayId};
+use crate::id::{BatchId, EntryId, ItemId, PacketId, PlaceId, SowingId, TestId, TrayId};
 use crate::label;
 use crate::state::{
-    BatchState, GardenState, PacketState, PlaceState, Reading, SowingState, TrayState,
+    BatchState, GardenState, ItemState, PacketState, PlaceState, Reading, SowingState, TestState,
+    TrayState,
 };
 use crate::store::read;
 use crate::subject::Subject;
@@ -72,6 +73,14 @@ impl Journal {
         Ok(packets)
     }
 
+    /// Packets in use, latest used last.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn packets_in_use(&self) -> Result<Vec<PacketState>, Error> {
+        read::living(&self.db, "packet", i64::MIN)
+    }
+
     one!(
         /// A place.
         place, PlaceId, Place, PlaceState
@@ -92,6 +101,33 @@ impl Journal {
         /// A batch.
         batch, BatchId, Batch, BatchState
     );
+    one!(
+        /// A germination test.
+        test, TestId, Test, TestState
+    );
+    one!(
+        /// Something to buy.
+        item, ItemId, Item, ItemState
+    );
+
+    /// Germination tests that have not been closed.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn running_tests(&self) -> Result<Vec<TestState>, Error> {
+        read::living(&self.db, "test", i64::MIN)
+    }
+
+    /// What is wanted, the last named last, and so many of what was bought or
+    /// dropped, latest first.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn to_buy(&self, past: usize) -> Result<Vec<ItemState>, Error> {
+        let mut items: Vec<ItemState> = read::living(&self.db, "item", i64::MIN)?;
+        items.extend(read::past::<ItemState>(&self.db, "item", past)?);
+        Ok(items)
+    }
 
     /// Trays in use, all or those touched since an instant: felt, moved, fed
     /// and so on, or sown into. What happens to plants in it does not count.

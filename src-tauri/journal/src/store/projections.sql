@@ -38,7 +38,7 @@ CREATE INDEX touches_time ON touches (subject, at_ms, entry);
 -- The state of each subject.
 CREATE TABLE states (
   subject TEXT PRIMARY KEY,
-  -- 'garden', 'place', 'packet', 'tray', 'sowing' or 'batch'.
+  -- 'garden', 'place', 'packet', 'tray', 'sowing', 'batch', 'test' or 'item'.
   kind TEXT NOT NULL,
   -- 1 while it is in use.
   alive INTEGER NOT NULL,

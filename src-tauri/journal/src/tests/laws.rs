@@ -15,7 +15,7 @@ use proptest::prelude::*;
 pub(super) type Step = (u8, u8, u8, u8);
 
 pub(super) fn steps(most: usize) -> impl Strategy<Value = Vec<Step>> {
-    prop::collection::vec((0_u8..27, 0_u8..6, 0_u8..12, 0_u8..30), 1..most)
+    prop::collection::vec((0_u8..32, 0_u8..6, 0_u8..12, 0_u8..30), 1..most)
 }
 
 fn plants(n: u8) -> crate::subject::Plants {
@@ -101,6 +101,32 @@ fn content((what, on, number, _): Step) -> Content {
         25 => C::Noticed(Noticed {
             of,
             sight: Sight::Leggy,
+        }),
+        26 => C::TestStarted(TestStarted {
+            test: TestId(id(40 + u128::from(on % 3))),
+            packet: PacketId(id(PACKET)),
+            seeds: n + 1,
+        }),
+        27 => C::TestCounted(TestCounted {
+            test: TestId(id(40 + u128::from(on % 3))),
+            sprouted: n / 2,
+        }),
+        28 => C::TestClosed(TestClosed {
+            test: TestId(id(40 + u128::from(on % 3))),
+            packet: PacketId(id(PACKET)),
+            sprouted: n / 2,
+        }),
+        29 => C::SeedsCounted(SeedsCounted {
+            packet: PacketId(id(PACKET)),
+            left: n,
+        }),
+        30 => C::ToBuy(ToBuy {
+            item: ItemId(id(44 + u128::from(on % 2))),
+            crop: "leek".into(),
+            variety: String::new(),
+            note: String::new(),
+            standing: [Standing::Wanted, Standing::Bought, Standing::Dropped]
+                [usize::from(number % 3)],
         }),
         _ => C::HeatOff(HeatOff {
             place: PlaceId(id(PLACE)),

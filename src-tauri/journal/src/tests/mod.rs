@@ -15,5 +15,6 @@ mod plans;
 mod questions;
 mod recovery;
 mod refusals;
+mod seed;
 mod sharing;
 mod words;

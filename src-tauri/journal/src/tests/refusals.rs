@@ -244,6 +244,34 @@ fn provocations() -> BTreeMap<&'static str, Provoke> {
         ("germination_out_of_range", |w| {
             write(w, vec![packet_with(|p| p.stated_germination = Some(1.01))])
         }),
+        ("test_unknown", |w| write(w, vec![test_counted(40, 1)])),
+        ("item_unknown", |w| {
+            let noted = Noted {
+                about: Subject::Item(ItemId(id(44))),
+                text: "two of them".into(),
+            };
+            write(w, vec![Content::Noted(noted)])
+        }),
+        ("saved_from_f1", |w| {
+            w.at(1, vec![packet_with(|p| p.f1 = true)]);
+            let saved = packet(3);
+            let saved = PacketDescribed {
+                saved_from: Some(sowing(20)),
+                ..saved
+            };
+            write(w, vec![Content::PacketDescribed(saved)])
+        }),
+        ("test_closed", |w| {
+            w.at(1, vec![test_started(40, 20), test_closed(40, 12)]);
+            write(w, vec![test_counted(40, 13)])
+        }),
+        ("more_than_tested", |w| {
+            write(w, vec![test_started(40, 20), test_counted(40, 21)])
+        }),
+        ("before_the_test", |w| {
+            w.at(5, vec![test_started(40, 20)]);
+            write(w, vec![test_counted(40, 1)])
+        }),
         ("year_out_of_range", |w| {
             write(w, vec![packet_with(|p| p.packed_year = Some(2028))])
         }),

@@ -236,7 +236,67 @@ packet: PacketForm,
 /**
  * No longer used.
  */
-retired: boolean, } | { "do": "describe_place", 
+retired: boolean, } | { "do": "count_seeds", 
+/**
+ * Packet.
+ */
+packet: string, 
+/**
+ * Left.
+ */
+left: number, } | { "do": "take_stock", 
+/**
+ * Packet.
+ */
+packet: string, 
+/**
+ * `keep`, `test`, `used_up` or `given_away`.
+ */
+found: string, } | { "do": "start_test", 
+/**
+ * Packet.
+ */
+packet: string, 
+/**
+ * How many.
+ */
+seeds: number, } | { "do": "count_test", 
+/**
+ * Test.
+ */
+test: string, 
+/**
+ * All that have sprouted.
+ */
+sprouted: number, } | { "do": "close_test", 
+/**
+ * Test.
+ */
+test: string, 
+/**
+ * All that sprouted.
+ */
+sprouted: number, } | { "do": "want_to_buy", 
+/**
+ * Crop key or own word.
+ */
+crop: string, 
+/**
+ * Variety.
+ */
+variety: string, 
+/**
+ * How much, where from.
+ */
+note: string, } | { "do": "set_to_buy", 
+/**
+ * Item.
+ */
+item: string, 
+/**
+ * `wanted`, `bought` or `dropped`.
+ */
+standing: string, } | { "do": "describe_place", 
 /**
  * The place.
  */
@@ -1399,9 +1459,34 @@ written: string | null,
 sealed: boolean, };
 
 /**
+ * Something to buy.
+ */
+export type ItemView = { 
+/**
+ * Id.
+ */
+item: string, 
+/**
+ * Crop.
+ */
+crop: CropName, 
+/**
+ * Variety.
+ */
+variety: string, 
+/**
+ * How much, where from.
+ */
+note: string, 
+/**
+ * Bought.
+ */
+bought: boolean, };
+
+/**
  * The kinds of job; each has a message `job-…`.
  */
-export type JobKind = "say_where" | "frost_tonight" | "bring_in" | "close_the_lid" | "look_over" | "before_you_go" | "into_the_light" | "cover_off" | "cooler_now" | "end_of_the_cold_weeks" | "sow_on" | "look_for_seedlings" | "it_is_late" | "feel_the_compost" | "read_the_thermometer" | "look_for_legginess" | "last_chance" | "open_the_lid" | "thin" | "prick_out" | "feed" | "pot_on" | "harden_off" | "plant_out" | "empty_the_tray";
+export type JobKind = "say_where" | "frost_tonight" | "bring_in" | "close_the_lid" | "look_over" | "before_you_go" | "into_the_light" | "cover_off" | "cooler_now" | "end_of_the_cold_weeks" | "sow_on" | "look_for_seedlings" | "it_is_late" | "feel_the_compost" | "read_the_thermometer" | "look_for_legginess" | "last_chance" | "open_the_lid" | "thin" | "prick_out" | "feed" | "pot_on" | "harden_off" | "plant_out" | "empty_the_tray" | "count_the_test" | "stocktake";
 
 /**
  * One job.
@@ -1847,7 +1932,23 @@ source: string,
 /**
  * Note.
  */
-note: string, };
+note: string, 
+/**
+ * Sow-by date.
+ */
+sow_by: string | null, 
+/**
+ * A first cross between two lines.
+ */
+f1: boolean, 
+/**
+ * Saved seed: the plants it was taken from.
+ */
+saved_from: PlantsRef | null, 
+/**
+ * What it cost, as on the packet.
+ */
+price: string, };
 
 /**
  * A packet in a list.
@@ -1884,13 +1985,91 @@ seeds_left: number | null,
 source: string, };
 
 /**
- * A packet with what is known of it.
+ * A packet in the box.
  */
-export type PacketPage = { 
+export type PacketRow = { 
 /**
  * In one line.
  */
 line: PacketLine, 
+/**
+ * The year is when it was harvested, not packed.
+ */
+saved: boolean, 
+/**
+ * Likely to come up today, on average; for sorting.
+ */
+worth: number | null, 
+/**
+ * How it is stored.
+ */
+storage: string, 
+/**
+ * Dressed or coated.
+ */
+treated: boolean, 
+/**
+ * A first cross.
+ */
+f1: boolean, 
+/**
+ * A germination test of it runs.
+ */
+testing: boolean, 
+/**
+ * The stocktake said to test it, and that is still to be done.
+ */
+to_test: boolean, 
+/**
+ * No longer used.
+ */
+retired: boolean, 
+/**
+ * Where it came from.
+ */
+source: string, };
+
+/**
+ * A sowing of a packet.
+ */
+export type PacketSowing = { 
+/**
+ * Which.
+ */
+plants: PlantsRef, 
+/**
+ * Its tray.
+ */
+tray: string, 
+/**
+ * The code of that tray.
+ */
+code: string, 
+/**
+ * When.
+ */
+sown: string, 
+/**
+ * Seeds; none for a pinch.
+ */
+seeds: number | null, 
+/**
+ * All that ever came up.
+ */
+up: number, 
+/**
+ * It has not ended.
+ */
+living: boolean, };
+
+/**
+ * A packet's own page.
+ */
+export type PacketView = { 
+/**
+ * In the box.
+ */
+row: PacketRow, 
 /**
  * What is likely to come up, and why.
  */
@@ -1904,13 +2083,41 @@ own: Say | null,
  */
 season: SeasonView | null, 
 /**
- * Sowings of it so far.
+ * What its last germination test said.
  */
-sowings: number, 
+tested: Say | null, 
 /**
- * All it was described with, for editing.
+ * What to beware of.
  */
-described: PacketForm, };
+cautions: Array<Say>, 
+/**
+ * Of what it was saved, and whether seed can be saved of it.
+ */
+saving: Array<Say>, 
+/**
+ * All it was described with.
+ */
+described: PacketForm, 
+/**
+ * Its sowings, latest first.
+ */
+sowings: Array<PacketSowing>, 
+/**
+ * Its germination tests, latest first.
+ */
+tests: Array<TestView>, 
+/**
+ * Jobs about it that are due.
+ */
+jobs: Array<JobView>, 
+/**
+ * What was written about it, latest first.
+ */
+timeline: Array<TimelineLine>, 
+/**
+ * Crops of the crop book.
+ */
+crops: Array<string>, };
 
 /**
  * Part of a going on.
@@ -2374,6 +2581,10 @@ places: Array<PlaceRound>,
  */
 nowhere: Array<TrayCard>, 
 /**
+ * What is due about seed, which stands in no place.
+ */
+seed: Array<SeedJob>, 
+/**
  * Nothing is due: what comes next, and when.
  */
 next: NextDue | null, 
@@ -2430,18 +2641,47 @@ standing: SeasonStanding,
 says: Array<Say>, };
 
 /**
- * The packets.
+ * A job about seed.
+ */
+export type SeedJob = { 
+/**
+ * The job.
+ */
+job: JobView, 
+/**
+ * The germination test it is about, and its packet.
+ */
+test: TestHead | null, };
+
+/**
+ * The seed box.
  */
 export type SeedView = { 
 /**
- * By crop and variety, those in use.
+ * Those in use, the last sown or added first, then those no longer used.
  */
-packets: Array<PacketPage>, 
+packets: Array<PacketRow>, 
 /**
  * Crops of the crop book, for adding one: keys, each with a message
  * `crop-…`.
  */
-crops: Array<string>, };
+crops: Array<string>, 
+/**
+ * What to sow now: what closes first comes first.
+ */
+sow_now: Array<SowNow>, 
+/**
+ * Whether the last frost is known, without which there is no season.
+ */
+season_known: boolean, 
+/**
+ * The stocktake.
+ */
+stocktake: StocktakeView, 
+/**
+ * What to buy.
+ */
+to_buy: ToBuyView, };
 
 /**
  * How many seeds.
@@ -2545,6 +2785,36 @@ what: Say,
 lines: Array<Say>, };
 
 /**
+ * A packet that can be sown now.
+ */
+export type SowNow = { 
+/**
+ * The packet.
+ */
+line: PacketLine, 
+/**
+ * Until when, or what the crop book says.
+ */
+say: Say, 
+/**
+ * The last day of it, where the season is known.
+ */
+last: string | null, };
+
+/**
+ * A count of sprouted seeds.
+ */
+export type SproutedView = { 
+/**
+ * When.
+ */
+on: string, 
+/**
+ * All that had sprouted.
+ */
+sprouted: number, };
+
+/**
  * Stages of plants.
  */
 export type Stage = "sown" | "coming_up" | "up" | "pricked_out" | "set" | "potted_on" | "hardening_off" | "ready" | "gone" | "nothing_came_up" | "lost" | "finished";
@@ -2576,6 +2846,23 @@ device: DeviceForm,
 zone: string, };
 
 /**
+ * A packet at the stocktake.
+ */
+export type StockRow = { 
+/**
+ * The packet.
+ */
+row: PacketRow, 
+/**
+ * What is likely to come up, and why.
+ */
+outlook: Say | null, 
+/**
+ * What is worth doing, in words.
+ */
+advice: Say, };
+
+/**
  * A stock with how many labels a sheet holds.
  */
 export type StockView = { 
@@ -2591,6 +2878,40 @@ columns: number,
  * Labels above each other.
  */
 rows: number, };
+
+/**
+ * The yearly stocktake.
+ */
+export type StocktakeView = { 
+/**
+ * Since when packets count as gone through.
+ */
+since: string, 
+/**
+ * Packets to go through still, in the order they are kept.
+ */
+left: Array<StockRow>, 
+/**
+ * How many have been gone through.
+ */
+done: number, };
+
+/**
+ * Something that may be wanted.
+ */
+export type Suggested = { 
+/**
+ * Crop.
+ */
+crop: CropName, 
+/**
+ * Variety.
+ */
+variety: string, 
+/**
+ * Why.
+ */
+why: Say, };
 
 /**
  * Long work. One at a time.
@@ -2624,6 +2945,60 @@ passphrase: string | null, } | { "work": "take_in_archive",
  * Its passphrase.
  */
 passphrase: string | null, } | { "work": "share" } | { "work": "look_over" } | { "work": "recover" };
+
+/**
+ * A germination test, in short.
+ */
+export type TestHead = { 
+/**
+ * Id.
+ */
+test: string, 
+/**
+ * Its packet.
+ */
+packet: string, 
+/**
+ * Seeds.
+ */
+seeds: number, };
+
+/**
+ * A germination test.
+ */
+export type TestView = { 
+/**
+ * Id.
+ */
+test: string, 
+/**
+ * When it was started.
+ */
+started: string, 
+/**
+ * Seeds.
+ */
+seeds: number, 
+/**
+ * All that have sprouted.
+ */
+sprouted: number, 
+/**
+ * Counts, by time.
+ */
+counts: Array<SproutedView>, 
+/**
+ * The days of its first and last look.
+ */
+looks: [string, string], 
+/**
+ * It has been closed.
+ */
+closed: boolean, 
+/**
+ * What it says: so far, or in the end with its interval.
+ */
+says: Say, };
 
 /**
  * A line of the journal.
@@ -2677,6 +3052,19 @@ fix: Fix | null,
  * The photo that it took in or named.
  */
 photo: PhotoView | null, };
+
+/**
+ * What to buy.
+ */
+export type ToBuyView = { 
+/**
+ * Wanted, then lately bought.
+ */
+items: Array<ItemView>, 
+/**
+ * What is out, short or doubtful of what was sown in the last two years.
+ */
+suggested: Array<Suggested>, };
 
 /**
  * A tray in the round.

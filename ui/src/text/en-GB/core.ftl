@@ -136,6 +136,8 @@ job-prick-out = prick out
 job-pot-on = pot on
 job-harden-off = harden off
 job-plant-out = plant out
+job-count-the-test = count the germination test
+job-stocktake = stocktake of seed
 
 ## Why something is to be done
 
@@ -315,6 +317,20 @@ why-plant-out-not-hardened = It could go out from { $from }, but no week of hard
        *[other] { $hardened } days
     }); { $crop } is { $hardiness }.
 
+why-count-the-test = { $crop }{ $variety }: { $seeds } seeds, { $days ->
+        [0] laid on paper today
+        [one] one day on paper
+       *[other] { $days } days on paper
+    }. Count all that have sprouted so far and take them off.
+why-count-the-test-last = { $crop }{ $variety }: { $seeds } seeds, { $days ->
+        [one] one day on paper
+       *[other] { $days } days on paper
+    }. Most that can sprout have: count once more, then close the test.
+why-stocktake = Before seed is ordered: { $left ->
+        [one] one packet has
+       *[other] { $left } packets have
+    } not been in your hand this year.
+
 hardiness-hardy = hardy
 hardiness-half-hardy = half-hardy
 hardiness-tender = tender
@@ -357,6 +373,7 @@ bench-due =
 bench-none-below = None comes up below { $limit }; it is { $temperature } there.
 bench-none-above = None comes up above { $limit }; it is { $temperature } there.
 next-due = { $place }: { $job }
+next-due-seed = Seed: { $job }
 
 ## Wait or sow again
 
@@ -568,6 +585,13 @@ notice-pot-on = pot on { $crops }
 notice-harden-off = { $crops } out for the day
 notice-plant-out = plant out { $crops }
 notice-bring-in = bring { $crops } in for the night
+notice-seed = Seed: { $what }
+notice-count-the-test =
+    { $count ->
+        [one] a germination test to count
+       *[other] { $count } germination tests to count
+    }
+notice-stocktake = stocktake before ordering
 
 ## What was done: lines of the journal, and the answer to an act
 
@@ -575,6 +599,8 @@ line-garden-described = Garden settings noted
 line-away = Away from { $from } to { $to }
 line-place-described = Place noted: { $place }
 line-packet-described = Packet noted: { $crop }{ $variety }
+line-test-counted = Germination test of { $crop }{ $variety }: { $sprouted } of { $seeds } sprouted so far
+line-test-closed = Germination test of { $crop }{ $variety } closed: { $sprouted } of { $seeds } sprouted
 line-tray-described = Tray { $tray } labelled
 line-moved = { $tray } moved to { $place }
 line-moved-many =

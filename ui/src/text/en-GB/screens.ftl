@@ -351,3 +351,10 @@ trays-due = { $jobs ->
 trays-aside = Set aside ({ $trays })
 trays-aside-what = Nothing was said of these for 120 days. Any answer takes one back up.
 trays-past = Past trays ({ $trays })
+
+## Round: seed
+
+round-seed = Seed
+round-sprouted = Sprouted, of { $seeds }
+round-open-packet = To the packet
+round-open-stocktake = To the stocktake

@@ -283,6 +283,10 @@ impl Garden {
             treated: false,
             source: String::new(),
             note: String::new(),
+            sow_by: None,
+            f1: false,
+            saved_from: None,
+            price: String::new(),
         };
         if let Answer::Written {
             packet: Some(id), ..
@@ -451,7 +455,8 @@ impl Garden {
         }
         let stamp = self.stamp();
         for packet in self.app.seed(&stamp).unwrap().packets {
-            let own = packet.own.iter().map(said::one).collect::<String>();
+            let page = self.app.packet(&stamp, &packet.line.packet).unwrap();
+            let own = page.own.iter().map(said::one).collect::<String>();
             if !own.is_empty() {
                 lines.push(format!("packet {}: {own}", packet.line.variety));
             }
