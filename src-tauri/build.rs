@@ -11,6 +11,8 @@ const COMMANDS: &[&str] = &[
     "tray",
     "seed",
     "packet",
+    "read_packets",
+    "import_packets",
     "bench",
     "results",
     "enough",

@@ -10,10 +10,11 @@ use plumule_app::AppError;
 use plumule_app::acts::ActRequest;
 use plumule_app::view::{
     Answer, BenchView, DeviceForm, EnoughAsk, EnoughView, FrostCsvOptions, FrostPreview,
-    NextNoticeView, NoticesView, PacketView, ResultsAsked, ResultsView, RoundView, SeedView,
-    SettingsView, SitterSheet, StartView, TrayView, TraysView,
+    ImportForm, ImportView, NextNoticeView, NoticesView, PacketView, ResultsAsked, ResultsView,
+    RoundView, SeedView, SettingsView, SitterSheet, StartView, TrayView, TraysView,
 };
 use plumule_journal::stamp::Stamp;
+use tauri::ipc::Request;
 use tauri::{AppHandle, Manager, Runtime, command};
 
 pub type Reply<T> = Result<T, AppError>;
@@ -61,6 +62,37 @@ pub async fn seed<R: Runtime>(app: AppHandle<R>) -> Reply<SeedView> {
 #[command]
 pub async fn packet<R: Runtime>(app: AppHandle<R>, id: String) -> Reply<PacketView> {
     ask(app, move |opened, stamp| opened.app.packet(stamp, &id)).await
+}
+
+/// What a table of packets would bring. The body is the file; how it is read
+/// stands as JSON in the header `form`.
+#[command]
+pub async fn read_packets<R: Runtime>(
+    app: AppHandle<R>,
+    request: Request<'_>,
+) -> Reply<ImportView> {
+    let (bytes, form) = table(&request)?;
+    ask(app, move |opened, stamp| {
+        opened.app.read_packets(stamp, &bytes, &form)
+    })
+    .await
+}
+
+/// Adds the packets of a table, sent as to [`read_packets`].
+#[command]
+pub async fn import_packets<R: Runtime>(app: AppHandle<R>, request: Request<'_>) -> Reply<Answer> {
+    let (bytes, form) = table(&request)?;
+    write(app, move |opened, stamp| {
+        opened.app.import_packets(stamp, &bytes, &form)
+    })
+    .await
+}
+
+fn table(request: &Request<'_>) -> Reply<(Vec<u8>, ImportForm)> {
+    let form = request.headers().get("form");
+    let form = form.and_then(|it| serde_json::from_slice(it.as_bytes()).ok());
+    let bytes = crate::photos::bytes(request.body())?;
+    Ok((bytes, form.ok_or_else(|| error("unexpected"))?))
 }
 
 #[command]

@@ -80,6 +80,8 @@ fn assemble<R: Runtime>(builder: Builder<R>) -> Builder<R> {
             commands::tray,
             commands::seed,
             commands::packet,
+            commands::read_packets,
+            commands::import_packets,
             commands::bench,
             commands::results,
             commands::enough,

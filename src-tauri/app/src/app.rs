@@ -12,11 +12,11 @@ use crate::round::round_view;
 use crate::say::{Arg, Say};
 use crate::view::{
     Answer, BenchView, DeviceForm, EnoughAsk, EnoughView, FrostCsvOptions, FrostPreview,
-    PacketView, ResultsAsked, ResultsView, RoundView, SeedView, SettingsView, SitterSheet,
-    TrayView, TraysView,
+    ImportForm, ImportView, PacketView, ResultsAsked, ResultsView, RoundView, SeedView,
+    SettingsView, SitterSheet, TrayView, TraysView,
 };
 use crate::words::{self, Units};
-use crate::{bench, device, line, results, season, seed, settings, tray_page, trays};
+use crate::{bench, device, import, line, results, season, seed, settings, tray_page, trays};
 use chrono_tz::Tz;
 use plumule_agronomy::Hemisphere;
 use plumule_journal::content::{Content, GardenDescribed};
@@ -296,15 +296,56 @@ impl App {
             Some(local) => Happened::at_local(local, zone),
             None => Happened::at(stamp.now, zone),
         };
+        let (hand, confirmed) = (self.hand(&request.hand)?, request.confirmed);
+        self.write_made(stamp, &made, happened, hand, confirmed)
+    }
+
+    /// What a table of packets would bring.
+    ///
+    /// # Errors
+    /// If it is too large, no text or empty, or the journal cannot be read.
+    pub fn read_packets(
+        &self,
+        stamp: &Stamp,
+        bytes: &[u8],
+        form: &ImportForm,
+    ) -> Result<ImportView, AppError> {
+        import::view(&self.journal, stamp, bytes, form)
+    }
+
+    /// Adds the packets of a table as one act: those lines that can be read.
+    ///
+    /// # Errors
+    /// As [`App::read_packets`]; if none can be read; if the journal refuses.
+    pub fn import_packets(
+        &mut self,
+        stamp: &Stamp,
+        bytes: &[u8],
+        form: &ImportForm,
+    ) -> Result<Answer, AppError> {
+        let made = import::made(&self.journal, stamp, bytes, form)?;
+        let happened = Happened::at(stamp.now, self.zone(stamp)?);
+        let hand = self.hand("")?;
+        self.write_made(stamp, &made, happened, hand, false)
+    }
+
+    fn write_made(
+        &mut self,
+        stamp: &Stamp,
+        made: &Made,
+        happened: Happened,
+        hand: String,
+        confirmed: bool,
+    ) -> Result<Answer, AppError> {
         let wish = Wish {
             contents: made.contents.clone(),
             happened: Some(happened),
-            hand: self.hand(&request.hand)?,
-            confirmed: request.confirmed,
+            hand,
+            confirmed,
         };
         let door = self.write(stamp, wish)?;
         let say = line::act(&Names(&self.journal), &made.contents)?;
-        Ok(answer(door, say, &made))
+        Ok(answer(door, say, made))
     }
 
     /// Takes an act back, or brings it back if it was.

@@ -14,6 +14,7 @@ mod drafts;
 pub mod error;
 mod exchange;
 mod growth;
+mod import;
 pub mod job_key;
 mod jobs;
 mod judgement;

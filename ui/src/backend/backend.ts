@@ -20,6 +20,8 @@ import type {
   NoticesView,
   FrostCsvOptions,
   FrostPreview,
+  ImportForm,
+  ImportView,
   PacketView,
   RoundView,
   SeedView,
@@ -50,6 +52,8 @@ export interface Backend {
   tray(id: string): Promise<TrayView>;
   seed(): Promise<SeedView>;
   packet(id: string): Promise<PacketView>;
+  readPackets(file: Blob, form: ImportForm): Promise<ImportView>;
+  importPackets(file: Blob, form: ImportForm): Promise<Answer>;
   bench(packet: string | null): Promise<BenchView>;
   results(asked: ResultsAsked): Promise<ResultsView>;
   enough(ask: EnoughAsk): Promise<EnoughView>;

@@ -1,5 +1,5 @@
 import * as data from './fake-data';
-import type { PacketRow, PacketView, SeedJob, SeedView, StockRow, TestView } from './generated/types';
+import type { ImportForm, ImportView, PacketForm, PacketRow, PacketView, SeedJob, SeedView, StockRow, TestView } from './generated/types';
 
 /* The seed box of the made-up garden. */
 
@@ -133,5 +133,34 @@ export function packet(id: string): PacketView | null {
       },
     ],
     crops: data.crops,
+  };
+}
+
+const fields = ['crop', 'variety', 'packed', 'harvested', 'sow_by', 'stated_germination', 'seeds', 'storage', 'treated', 'f1', 'source', 'price', 'note', 'in_use'];
+
+/** What a made-up table would bring. */
+export function table(form: ImportForm, long: boolean): ImportView {
+  const guessed = ['crop', 'variety', 'packed', '', 'seeds'];
+  const names = ['Plant', 'Variety', 'Year', 'Shelf', 'Seeds'];
+  const samples = ['Tomato', long ? 'Amber Lantern of the Long Northern Border, Second Early Improved' : 'Amber Lantern', '2025', '3', '30'];
+  const packet = (key: string, variety: string): PacketForm => ({
+    crop: key, variety, packed_year: 2025, harvested_year: null, stated_germination: null, seeds: 30, storage: 'cool_cupboard',
+    treated: false, source: '', note: '', sow_by: null, f1: false, saved_from: null, price: '',
+  });
+  return {
+    fields,
+    columns: names.map((name, i) => ({ name, sample: samples[i] ?? '', field: (form.columns.length > 0 ? form.columns : guessed)[i] ?? '' })),
+    packets: form.duplicates ? 3 : 2,
+    duplicates: 1,
+    first: [
+      { line: 2, packet: packet('tomato', samples[1] ?? ''), retired: false, duplicate: true },
+      { line: 3, packet: packet('leek', 'Stout Blue'), retired: false, duplicate: false },
+      { line: 5, packet: packet('Scorzonera', ''), retired: true, duplicate: false },
+    ],
+    bad_lines: 2,
+    bad: [
+      { line: 4, what: { code: 'no_crop', say: say('import-line-no-crop') } },
+      { line: 6, what: { code: 'no_year', say: say('import-line-no-year', { text: data.text('last spring') }) } },
+    ],
   };
 }

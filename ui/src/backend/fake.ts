@@ -16,6 +16,7 @@ import type {
   AppError,
   CorrectRequest,
   DeviceForm,
+  ImportForm,
   EnoughAsk,
   FrostCsvOptions,
   FrostPreview,
@@ -81,6 +82,7 @@ export class FakeBackend implements Backend {
   /** All that was asked to be written. */
   readonly requests: ActRequest[] = [];
   readonly undone: string[] = [];
+  readonly imported: ImportForm[] = [];
   readonly withdrawn: string[] = [];
   readonly corrected: CorrectRequest[] = [];
   readonly tasks: Task[] = [];
@@ -189,6 +191,13 @@ export class FakeBackend implements Backend {
     const view = box.packet(id);
     if (!view) throw gone;
     return view;
+  };
+
+  readPackets = async (_file: Blob, form: ImportForm) => box.table(form, this.scene === 'long');
+
+  importPackets = async (...sent: [Blob, ImportForm]): Promise<Answer> => {
+    this.imported.push(sent[1]);
+    return this.#written('act-import', null);
   };
 
   bench = async (packet: string | null) => {

@@ -14,6 +14,8 @@ export class TauriBackend implements Backend {
   tray: Backend['tray'] = (id) => invoke('tray', { id });
   seed: Backend['seed'] = () => invoke('seed');
   packet: Backend['packet'] = (id) => invoke('packet', { id });
+  readPackets: Backend['readPackets'] = async (file, form) => invoke('read_packets', await body(file), { headers: { form: JSON.stringify(form) } });
+  importPackets: Backend['importPackets'] = async (file, form) => invoke('import_packets', await body(file), { headers: { form: JSON.stringify(form) } });
   bench: Backend['bench'] = (packet) => invoke('bench', { packet });
   results: Backend['results'] = (asked) => invoke('results', { asked });
   enough: Backend['enough'] = (ask) => invoke('enough', { ask });

@@ -5,6 +5,7 @@ import type {
   AppError,
   Coded,
   DeviceForm,
+  ImportForm,
   Fix,
   PlantsLine,
   Say,
@@ -161,6 +162,11 @@ export class Session {
 
   async removePhoto(entry: string): Promise<Written | null> {
     return this.#say(() => this.backend.removePhoto(entry));
+  }
+
+  /** Adds the packets of a table. */
+  async importPackets(file: Blob, form: ImportForm): Promise<Written | null> {
+    return this.#say(() => this.backend.importPackets(file, form));
   }
 
   async withdraw(entry: string): Promise<Written | null> {

@@ -13,6 +13,7 @@ mod seen;
 pub(crate) use grow::{seeds, up, way_of_leaving};
 pub(crate) use parse::{known, maybe, time};
 pub(crate) use room::code_after;
+pub(crate) use seed::described;
 
 use crate::acts::Act;
 use crate::error::AppError;

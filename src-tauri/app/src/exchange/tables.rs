@@ -143,6 +143,8 @@ pub(super) fn packets(journal: &Journal) -> Result<Vec<u8>, AppError> {
         "source",
         "note",
         "in_use",
+        "f1",
+        "price",
     ];
     let rows = journal.packets()?.into_iter().map(|packet| {
         let left = packet.seeds_left();
@@ -162,6 +164,8 @@ pub(super) fn packets(journal: &Journal) -> Result<Vec<u8>, AppError> {
             text(&it.source),
             text(&it.note),
             plain(!it.retired),
+            plain(it.f1),
+            text(&it.price),
         ]
     });
     table(&names, rows)

@@ -3,6 +3,7 @@
 
 mod bench;
 mod common;
+mod import;
 mod judgement;
 mod keep;
 mod labels;
@@ -18,6 +19,7 @@ mod tray;
 
 pub use bench::*;
 pub use common::*;
+pub use import::*;
 pub use judgement::*;
 pub use keep::*;
 pub use labels::*;

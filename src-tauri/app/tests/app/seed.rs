@@ -4,7 +4,7 @@
 use crate::acts::{new_tray, packet, place, sow};
 use crate::{Bench, said};
 use plumule_app::acts::Act;
-use plumule_app::view::{Answer, JobKind, PacketForm, PacketView, PlantsRef, SeedView};
+use plumule_app::view::{Answer, ImportForm, JobKind, PacketForm, PacketView, PlantsRef, SeedView};
 
 impl Bench {
     pub(crate) fn seed(&mut self) -> SeedView {
@@ -270,4 +270,55 @@ fn no_seed_is_saved_of_a_first_cross() {
     };
     let page = bench.page(&packet.unwrap());
     assert!(said::one(&page.saving[0]).contains("Saved from tomato"));
+}
+
+#[test]
+fn a_table_is_taken_in_as_one_act_that_one_undo_takes_back() {
+    let mut bench = Bench::new();
+    bench.add(packet());
+    let lines: String = (0..300).map(|i| format!("leek,Stout {i},2025\n")).collect();
+    let text = format!("crop,variety,year\nTomato,lantern lane,2025\nleek,Odd,never\n{lines}");
+    let (bytes, form) = (text.as_bytes(), ImportForm::default());
+    let stamp = bench.stamp();
+    let view = bench.app.read_packets(&stamp, bytes, &form).unwrap();
+    said::all(&view);
+    assert_eq!((view.packets, view.duplicates, view.bad_lines), (300, 1, 1));
+    assert_eq!(bench.seed().packets.len(), 1);
+    let Answer::Written { act, say, .. } = bench.app.import_packets(&stamp, bytes, &form).unwrap()
+    else {
+        panic!("asked");
+    };
+    assert_eq!(said::one(&say), "300 packets noted");
+    assert_eq!(bench.seed().packets.len(), 301);
+    let again = bench.app.read_packets(&stamp, bytes, &form).unwrap();
+    assert_eq!((again.packets, again.duplicates), (0, 301));
+    let stamp = bench.stamp();
+    let refused = bench.app.import_packets(&stamp, bytes, &form).unwrap_err();
+    assert_eq!(refused.code, "nothing_to_write");
+    bench.app.undo(&stamp, &act, false).unwrap();
+    assert_eq!(bench.seed().packets.len(), 1);
+}
+
+/// What is written to a table is read back as it was.
+#[test]
+fn the_exported_packets_are_all_here_already() {
+    let mut bench = Bench::new();
+    for variety in ["=1+1", "plain", "'quoted", "two\nlines, \"and\"; more"] {
+        bench.add(PacketForm {
+            variety: variety.to_owned(),
+            ..packet()
+        });
+    }
+    let stamp = bench.stamp();
+    let table = bench.app.export(&stamp, "packets").unwrap();
+    let view = bench
+        .app
+        .read_packets(&stamp, &table.bytes, &ImportForm::default())
+        .unwrap();
+    assert_eq!(
+        (view.packets, view.duplicates, view.bad_lines),
+        (0, 4, 0),
+        "{:?}",
+        view.bad
+    );
 }

@@ -138,6 +138,7 @@ const FAMILIES: &[&str] = &[
     "test-",
     "saved-",
     "saving-",
+    "import-",
 ];
 
 #[test]

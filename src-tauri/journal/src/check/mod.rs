@@ -7,7 +7,7 @@ mod garden;
 mod plants;
 mod round;
 mod season;
-mod seed;
+pub(crate) mod seed;
 pub(crate) mod settle;
 mod texts;
 mod tray;

@@ -7,6 +7,7 @@ use crate::content::{PacketDescribed, SeedsCounted, TestClosed, TestCounted, Tes
 use crate::error::{Error, Question, Value};
 use crate::fold::State;
 use crate::id::TestId;
+use crate::stamp::Stamp;
 use crate::state::{Parent, TestState};
 use crate::store::read;
 use crate::subject::{Plants, Subject};
@@ -27,12 +28,19 @@ const MAX_PRICE: u32 = 20;
 const MAX_TESTED: u32 = 10_000;
 
 pub(super) fn packet(check: &Check, what: &PacketDescribed) -> Result<(), Error> {
+    packet_fits(check.stamp, what)?;
+    what.saved_from
+        .map_or(Ok(()), |plants| saved(check, plants))
+}
+
+/// What a packet says by itself.
+pub(crate) fn packet_fits(stamp: &Stamp, what: &PacketDescribed) -> Result<(), Error> {
     name(&what.crop, MAX_NAME)?;
     optional_name(&what.variety, MAX_NAME)?;
     optional_name(&what.source, MAX_NAME)?;
     optional_name(&what.price, MAX_PRICE)?;
     text(&what.note)?;
-    let this_year = match check.stamp.now.year() {
+    let this_year = match stamp.now.year() {
         // That clock is wrong, and nobody is kept from writing for it.
         year if year < BUILT_YEAR => LAST_YEAR,
         year => year,
@@ -44,9 +52,6 @@ pub(super) fn packet(check: &Check, what: &PacketDescribed) -> Result<(), Error>
         && !(0.0..=1.0).contains(&stated)
     {
         return refuse("germination_out_of_range");
-    }
-    if let Some(plants) = what.saved_from {
-        saved(check, plants)?;
     }
     what.seeds.map_or(Ok(()), |seeds| some(seeds, MAX_NUMBER))
 }

@@ -1,12 +1,15 @@
 //! What can be asked of a journal.
 
 use super::Journal;
+use crate::check;
+use crate::content::PacketDescribed;
 use crate::device::Device;
 use crate::entry::Line;
 use crate::error::Error;
 use crate::fold::State;
 use crate::id::{BatchId, EntryId, ItemId, PacketId, PlaceId, SowingId, TestId, TrayId};
 use crate::label;
+use crate::stamp::Stamp;
 use crate::state::{
     BatchState, GardenState, ItemState, PacketState, PlaceState, Reading, SowingState, TestState,
     TrayState,
@@ -71,6 +74,14 @@ impl Journal {
         packets.reverse();
         packets.extend(read::past::<PacketState>(&self.db, "packet", usize::MAX)?);
         Ok(packets)
+    }
+
+    /// Whether the door would take a packet, by what it says itself.
+    ///
+    /// # Errors
+    /// The refusal.
+    pub fn packet_fits(stamp: &Stamp, what: &PacketDescribed) -> Result<(), Error> {
+        check::seed::packet_fits(stamp, what)
     }
 
     /// Packets in use, latest used last.

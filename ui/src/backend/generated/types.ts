@@ -1425,6 +1425,91 @@ small: boolean, };
 export type GroupBy = "crop" | "packet" | "place" | "compost" | "storage" | "depth" | "year";
 
 /**
+ * A column of a table.
+ */
+export type ImportColumn = { 
+/**
+ * Its name in the first line.
+ */
+name: string, 
+/**
+ * What stands in it first.
+ */
+sample: string, 
+/**
+ * What it is; empty: left out.
+ */
+field: string, };
+
+/**
+ * How a table is read.
+ */
+export type ImportForm = { 
+/**
+ * What each column is, in their order: one of `ImportView::fields` or
+ * empty; none at all: guessed from the names.
+ */
+columns: Array<string>, 
+/**
+ * Packets that are here already are added once more.
+ */
+duplicates: boolean, };
+
+/**
+ * A line of a table as a packet.
+ */
+export type ImportLine = { 
+/**
+ * Its number in the file, from 1.
+ */
+line: number, 
+/**
+ * The packet.
+ */
+packet: PacketForm, 
+/**
+ * No longer used.
+ */
+retired: boolean, 
+/**
+ * It is here already.
+ */
+duplicate: boolean, };
+
+/**
+ * What a table would bring.
+ */
+export type ImportView = { 
+/**
+ * What a column can be; each has a message `import-field-…`.
+ */
+fields: Array<string>, 
+/**
+ * Its columns.
+ */
+columns: Array<ImportColumn>, 
+/**
+ * Packets that would be added.
+ */
+packets: number, 
+/**
+ * Packets that are here already, or stand in it twice.
+ */
+duplicates: number, 
+/**
+ * The first of all that can be read.
+ */
+first: Array<ImportLine>, 
+/**
+ * Lines that cannot be read.
+ */
+bad_lines: number, 
+/**
+ * The first of them.
+ */
+bad: Array<BadLine>, };
+
+/**
  * What is in a backup or a file, all of it verified.
  */
 export type InsideView = { 

@@ -59,3 +59,33 @@ stock-test = Doubtful: a germination test of 20 seeds tells more than its age.
 buy-out = None left; last sown { $day }
 buy-doubtful = What is left may hardly come up
 buy-short = { $left } left, { $sown } sown in the last year of it
+
+## Seed: a table taken in
+
+import-field-crop = Plant
+import-field-variety = Variety
+import-field-packed = Year packed
+import-field-harvested = Year harvested by you
+import-field-sow-by = Sow by
+import-field-stated-germination = Germination stated
+import-field-seeds = Seeds in it
+import-field-storage = Kept
+import-field-treated = Treated
+import-field-f1 = F1
+import-field-source = From
+import-field-price = Price
+import-field-note = Note
+import-field-in-use = In use
+import-line-no-crop = No plant is named.
+import-line-no-year = “{ $text }” is no year. Write it as 2025.
+import-line-no-day = “{ $text }” is no day. Write it as 2027-12-31.
+import-line-no-number = “{ $text }” is no number.
+import-line-no-storage = “{ $text }” is none of the ways seed is kept here. Write fridge_sealed, cool_cupboard, warm_room or damp_shed.
+import-line-no-yes = “{ $text }” is neither yes nor no.
+import-line-not-text = It holds bytes that are no text. Save the table as UTF-8.
+import-line-too-long = A cell has more than 10,000 characters.
+import-line-too-many-columns = It has more than 60 columns.
+error-import-too-large = That file is larger than 5 MB. Leave out what is no list of packets, or split it.
+error-import-too-many = That table has more than 5,000 lines. Split it in two.
+error-import-not-text = That is no table of text. Save it as CSV in UTF-8 and choose it again.
+error-import-empty = There is no packet in that file: it wants a line with the names of the columns, and below it a line for each packet.

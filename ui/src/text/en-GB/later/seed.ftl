@@ -17,12 +17,12 @@ seed-harvested = Harvested { $year }, { $age ->
 seed-treated = treated seed
 seed-sow-it = Sow it
 seed-sow-this = Sow it: { $name }
-seed-import = Import a table
 seed-parts = Parts of the seed box
 seed-part-box = Packets
 seed-part-now = Sow now
 seed-part-buy = To buy
 seed-part-stocktake = Stocktake
+seed-part-import = From a table
 seed-show = Show
 seed-show-in-use = In use
 seed-show-testing = To test or being tested
@@ -142,3 +142,42 @@ buy-add-this = Put on the list: { $name }
 buy-by-hand = Put on by hand
 buy-note = How much, where from
 buy-put-on = Put it on the list
+
+import-what = A list of packets kept elsewhere comes in as a CSV table: a line with the names of the columns, and a line for each packet. Nothing is added before you have looked at it.
+import-choose = Choose a table
+import-reading = Reading …
+import-taking = Adding the packets …
+import-done = The packets are in the box. One undo takes them all back.
+import-counts = { $packets ->
+    [0] No packet to add
+    [one] One packet to add
+   *[other] { $packets } packets to add
+}{ $bad ->
+    [0] .
+    [one] ; one line cannot be read.
+   *[other] ; { $bad } lines cannot be read.
+}
+import-columns = What the columns are
+import-columns-what = What was guessed is chosen; change what is wrong. Under each stands the first thing in it.
+import-column = Column { $number }
+import-leave-out = Leave it out
+import-bad = Lines that cannot be read
+import-bad-line = Line { $line }:
+import-bad-more = and { $lines } more. Mend the table and choose it again.
+import-duplicates = { $packets ->
+    [one] One packet is here already and is left out.
+   *[other] { $packets } packets are here already and are left out.
+}
+import-take-duplicates = Add them once more all the same
+import-first = The first of them
+import-duplicate = Here already
+import-seeds = { $seeds ->
+    [one] one seed
+   *[other] { $seeds } seeds
+}
+import-take = { $packets ->
+    [0] Add
+    [one] Add one packet
+   *[other] Add { $packets } packets
+}
+import-undo = All of it is one step: one undo takes it back.
