@@ -46,14 +46,22 @@ pub fn judgement(house: &House) -> Result<(), String> {
     println!(
         "targets: 75 to 85 % of truths; under 1 % of the living; dead ones at most at 1.7 with readings, 2.4 without"
     );
-    let words = ["test", "--locked", "-q", "-p", "plumule-app", "--lib"];
+    let words = [
+        "test",
+        "--locked",
+        "-q",
+        "-p",
+        "plumule-app",
+        "--lib",
+        "--features",
+        "plumule-app/soak",
+    ];
     house
         .cargo(words)
         .args([
             "judgement::soak::a_long_year",
             "--",
             "--exact",
-            "--ignored",
             "--nocapture",
         ])
         .shown()

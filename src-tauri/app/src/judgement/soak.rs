@@ -308,8 +308,8 @@ fn a_short_year_is_judged_well() {
 }
 
 /// The long form: `cargo xtask soak judgement`.
+#[cfg(feature = "soak")]
 #[test]
-#[ignore = "long: cargo xtask soak judgement"]
 fn a_long_year() {
     print("readings every day", &year(400, true));
     print("hardly any readings", &year(400, false));
