@@ -4,15 +4,12 @@
 
 #![cfg(test)]
 
-mod bench;
 mod crash;
 mod demo;
 mod growing;
-mod keeping;
 mod later;
 mod main_job;
 mod notice;
-mod photos;
 #[expect(dead_code, reason = "the pictures use more of it")]
 mod real;
 mod refused;

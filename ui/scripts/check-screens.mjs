@@ -51,8 +51,8 @@ function layoutFaults() {
     return el.checkVisibility({ visibilityProperty: true }) && !el.closest('.skip') && style.position !== 'fixed';
   });
   const boxes = seen.map((el) => {
-    // What is pressed for a radio, a tick box or a file is its whole label.
-    const label = ['radio', 'checkbox', 'file'].includes(el.type) ? el.closest('label') : null;
+    // What is pressed for a radio or a tick box is its whole label.
+    const label = ['radio', 'checkbox'].includes(el.type) ? el.closest('label') : null;
     return { el, box: (label ?? el).getBoundingClientRect(), inline: el.tagName === 'A' && getComputedStyle(el).display === 'inline' };
   });
   for (const { el, box, inline } of boxes) {
@@ -69,8 +69,6 @@ function layoutFaults() {
       if (a.el.contains(b.el) || b.el.contains(a.el)) continue;
       // The bar and the toast lie beside the scrolling page, not over it.
       if (!!a.el.closest('main') !== !!b.el.closest('main')) continue;
-      // What sticks to the edge lies over what scrolls beneath it; either can be brought clear.
-      if (!!a.el.closest('.sticks') !== !!b.el.closest('.sticks')) continue;
       if (a.el.closest('.scroller') && a.el.closest('.scroller') === b.el.closest('.scroller') && (a.el.matches('.head') || b.el.matches('.head'))) continue;
       const wide = Math.min(a.box.right, b.box.right) - Math.max(a.box.left, b.box.left);
       const high = Math.min(a.box.bottom, b.box.bottom) - Math.max(a.box.top, b.box.top);

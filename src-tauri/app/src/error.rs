@@ -34,14 +34,6 @@ impl AppError {
         error
     }
 
-    /// What the journal would refuse too.
-    pub(crate) fn refused(code: &str) -> Self {
-        Self {
-            code: code.to_owned(),
-            say: Say::new(words::key("refused", code)),
-        }
-    }
-
     /// An id or a word that names nothing here.
     pub(crate) fn bad_request(text: &str) -> Self {
         Self::of_text("bad_request", text)
@@ -76,8 +68,7 @@ pub(crate) fn asked(question: &Question) -> crate::view::Coded {
     }
 }
 
-/// A code with its arguments in words.
-pub(crate) fn coded(set: &str, code: &str, args: &BTreeMap<&'static str, Value>) -> Say {
+fn coded(set: &str, code: &str, args: &BTreeMap<&'static str, Value>) -> Say {
     args.iter()
         .fold(Say::new(words::key(set, code)), |say, (name, value)| {
             say.with(

@@ -3,10 +3,8 @@
 
 pub mod chance;
 pub mod crash;
-pub mod fuzz;
 
 pub mod home;
-pub mod kept;
 pub mod machine;
 pub mod power;
 mod vfs;

@@ -15,8 +15,7 @@ pub(super) fn job(plan: &Plan<'_>, tray: &LivingTray<'_>, sowing: &SowingState) 
     let growth = plan.growth(id)?;
     let first = growth.due.first?;
     let numbers = sowing.plants.numbers;
-    let gone = !sowing.plants.went_on.is_empty() && !tray.sprouting();
-    if gone || numbers.up >= sowing.seeds() {
+    if !sowing.plants.went_on.is_empty() || numbers.up >= sowing.seeds() {
         return None;
     }
     let last = sowing.counts.last();
@@ -33,11 +32,10 @@ pub(super) fn job(plan: &Plan<'_>, tray: &LivingTray<'_>, sowing: &SowingState) 
         return None;
     }
     let opened_by = last.map_or(&sowing.opened_by, |count| &count.at);
-    let key = match (tray.sprouting(), numbers.up) {
-        (false, 0) => "why-look",
-        (false, _) => "why-look-more",
-        (true, 0) => "why-look-sprouts",
-        (true, _) => "why-look-sprouts-more",
+    let key = if numbers.up == 0 {
+        "why-look"
+    } else {
+        "why-look-more"
     };
     let mut why = plan
         .named(Say::new(key), Plants::Sowing(id))

@@ -37,8 +37,7 @@ pub(crate) struct Met {
 }
 
 impl Met {
-    /// An entry on the way.
-    pub fn entry(&mut self, entry: &Entry) {
+    fn entry(&mut self, entry: &Entry) {
         let day = entry.happened.local.date();
         let (first, last) = self.days.unwrap_or((day, day));
         self.days = Some((first.min(day), last.max(day)));

@@ -6,12 +6,11 @@ use crate::id::DeviceId;
 use crate::stamp::Happened;
 use crate::state::Mark;
 use chrono::{DateTime, Utc};
-use std::rc::Rc;
 
 /// A root entry and the greatest of its amendments.
 #[derive(Clone, Debug)]
 pub(crate) struct Held {
-    pub entry: Rc<Entry>,
+    pub entry: Entry,
     pub amendment: Option<Entry>,
 }
 
@@ -68,17 +67,14 @@ impl Held {
     pub fn into_line(self) -> Line {
         let holds = self.content().cloned();
         let withdrawn = self.withdrawn();
-        let happened = self.happened().clone();
-        let differs = holds != self.entry.content || happened != self.entry.happened;
         Line {
             act: self.entry.act,
-            amended: self.amendment.map(|amendment| amendment.happened),
+            happened: self.happened().clone(),
             withdrawn,
-            corrected: !withdrawn && differs,
-            happened,
+            corrected: !withdrawn && holds != self.entry.content,
             unknown: self.entry.content.is_none(),
             holds,
-            entry: Rc::unwrap_or_clone(self.entry),
+            entry: self.entry,
         }
     }
 }

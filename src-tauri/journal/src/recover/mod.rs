@@ -41,18 +41,6 @@ pub struct Recovery {
     pub device_made_anew: bool,
 }
 
-/// What a recovery would do. Changes nothing.
-///
-/// # Errors
-/// [`Error::Cancelled`], or if a file cannot be read or written.
-pub fn look_over(home: &Path, watch: &mut Watch) -> Result<Recovery, Error> {
-    let part = ready(home)?;
-    let built = build(home, &part, watch);
-    // A leftover goes the next time.
-    let _ = files::remove_part(&part);
-    Ok(told(built?))
-}
-
 /// Recovers a damaged journal. It must not be open. Cut short at any moment,
 /// it is done again from the start and loses nothing.
 ///
@@ -60,7 +48,11 @@ pub fn look_over(home: &Path, watch: &mut Watch) -> Result<Recovery, Error> {
 /// [`Error::Cancelled`], or if a file cannot be written; the journal is as it
 /// was then.
 pub fn recover(home: &Path, stamp: &Stamp, watch: &mut Watch) -> Result<Recovery, Error> {
-    let part = ready(home)?;
+    let journal = home.join("journal");
+    for folder in ["photos", "backups"] {
+        crate::device::make_folder(&journal.join(folder))?;
+    }
+    let part = journal.join("recovered.part");
     let built = match build(home, &part, watch) {
         Ok(built) => built,
         Err(error) => {
@@ -70,29 +62,12 @@ pub fn recover(home: &Path, stamp: &Stamp, watch: &mut Watch) -> Result<Recovery
         }
     };
     let replaced = replace::with(home, stamp, &part)?;
-    Ok(Recovery {
-        set_aside: replaced.set_aside,
-        device_made_anew: replaced.device_made_anew,
-        ..told(built)
-    })
-}
-
-/// The folders that belong to a journal are there; where the new one is built.
-fn ready(home: &Path) -> Result<PathBuf, Error> {
-    let journal = home.join("journal");
-    for folder in ["photos", "backups"] {
-        crate::device::make_folder(&journal.join(folder))?;
-    }
-    Ok(journal.join("recovered.part"))
-}
-
-fn told(built: Built) -> Recovery {
     let (backup, in_backup) = match built.good {
         Some((backup, contents)) => (Some(backup.name), contents.entries),
         None => (None, 0),
     };
-    Recovery {
-        set_aside: None,
+    Ok(Recovery {
+        set_aside: replaced.set_aside,
         backup,
         in_backup,
         read: built.salvaged.read,
@@ -101,8 +76,8 @@ fn told(built: Built) -> Recovery {
         unread: built.salvaged.unread,
         missing: built.missing,
         entries: built.entries,
-        device_made_anew: false,
-    }
+        device_made_anew: replaced.device_made_anew,
+    })
 }
 
 /// The database that will take the journal's place.

@@ -1,5 +1,0 @@
-//! What every Tauri app needs.
-
-fn main() {
-    tauri_build::build();
-}
