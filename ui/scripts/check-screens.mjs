@@ -48,7 +48,7 @@ function layoutFaults() {
   }
   const seen = [...scope.querySelectorAll('a[href], button, input, select, textarea, summary')].filter((el) => {
     const style = getComputedStyle(el);
-    return el.checkVisibility({ visibilityProperty: true }) && !el.closest('.skip') && style.position !== 'fixed';
+    return el.checkVisibility({ visibilityProperty: true, contentVisibilityAuto: true }) && !el.closest('.skip') && style.position !== 'fixed';
   });
   const boxes = seen.map((el) => {
     // What is pressed for a radio, a tick box or a file is its whole label.
@@ -118,7 +118,8 @@ for (const mode of modes) {
       const dialog = document.querySelector('dialog[open]');
       return dialog ? innerHeight : innerHeight - main.clientHeight + main.scrollHeight;
     });
-    if (high > 915) {
+    // Longer pages are more than a picture can hold.
+    if (high > 915 && high < 16_000) {
       await page.setViewportSize({ width: 412, height: high });
       await page.screenshot({ path: join(shots, `${screen.name}-${mode.name}-whole.png`) });
     }
