@@ -16,5 +16,6 @@ mod photos;
 #[expect(dead_code, reason = "the pictures use more of it")]
 mod real;
 mod refused;
+mod seed;
 mod settings;
 mod undo;

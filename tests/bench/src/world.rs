@@ -237,6 +237,9 @@ fn packets(acts: &mut Acts, day: NaiveDate) -> Vec<PacketId> {
             treated: false,
             source: String::new(),
             note: String::new(),
+            f1: false,
+            saved_from: None,
+            price: String::new(),
             retired: false,
         };
         acts.say(day, time(7, 30), vec![Content::PacketDescribed(described)]);
