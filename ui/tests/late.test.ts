@@ -131,7 +131,7 @@ it('says why it did badly, with facts and what to try', async () => {
 });
 
 it('shows what came up of a packet so far', async () => {
-  await open('#/seed');
+  await open('#/packet/p-tomato');
   expect(await screen.findByText('Your own 2 sowings: 14 of 18')).toBeVisible();
   await open('#/sow/p-tomato');
   expect((await screen.findAllByText('Your own 2 sowings: 14 of 18')).length).toBeGreaterThan(0);

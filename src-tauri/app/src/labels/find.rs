@@ -87,7 +87,7 @@ fn lines(
     quiet_lines(journal, &garden, trays, garden.now(stamp))
 }
 
-/// What the squares in a photo say, for [`by_photo`]. Takes a while.
+/// What the squares in a photo say, for `by_photo`. Takes a while.
 ///
 /// # Errors
 /// As [`photos::Photo::new`].
