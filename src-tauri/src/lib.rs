@@ -5,45 +5,118 @@
 
 pub mod clock;
 mod commands;
+mod files;
+mod keeper;
+mod labels;
 mod notify;
+mod photos;
 mod shell;
+mod work;
 
 use shell::Shell;
 use std::error::Error;
 use std::path::PathBuf;
-use tauri::{AppHandle, Builder, Manager, Runtime};
+use std::sync::Arc;
+use tauri::{AppHandle, Builder, Manager, RunEvent, Runtime, WindowEvent};
+use work::Work;
 
 /// Opens the window and runs until it is closed. With `--demo` among the
-/// arguments it shows the demo journal.
+/// arguments it shows the demo journal. A second start brings the window of
+/// the first to the front, and ends.
 ///
 /// # Errors
 /// If the window cannot be opened.
+#[cfg_attr(mobile, tauri::mobile_entry_point)]
 pub fn run() -> tauri::Result<()> {
     let demo = std::env::args().any(|word| word == "--demo");
-    assemble(Builder::default())
-        .setup(move |app| attend(app.handle(), app.path().app_data_dir()?, demo))
-        .run(tauri::generate_context!())
+    let builder = Builder::default();
+    #[cfg(desktop)]
+    let builder = builder.plugin(one_at_a_time());
+    assemble(builder)
+        .setup(move |app| attend(app.handle(), folder(app.handle())?, demo))
+        .build(tauri::generate_context!())?
+        .run(|handle, event| resumed(handle, &event));
+    Ok(())
+}
+
+/// A phone sees to it by itself.
+#[cfg(desktop)]
+fn one_at_a_time<R: Runtime>() -> tauri::plugin::TauriPlugin<R> {
+    tauri_plugin_single_instance::init(|app, _, _| {
+        if let Some(window) = app.get_webview_window("main") {
+            // A window that cannot come to the front is there all the same.
+            let _ = window.unminimize();
+            let _ = window.set_focus();
+        }
+    })
+}
+
+/// Where the journals are. A phone's own folder holds the web view's files too;
+/// what goes to the next phone is named by `gen/android`'s rules for backups.
+fn folder<R: Runtime>(handle: &AppHandle<R>) -> tauri::Result<PathBuf> {
+    let own = handle.path().app_data_dir()?;
+    Ok(if cfg!(target_os = "android") {
+        own.join("files").join("journals")
+    } else {
+        own
+    })
 }
 
 /// The plugins and the commands.
 fn assemble<R: Runtime>(builder: Builder<R>) -> Builder<R> {
     builder
-        .plugin(tauri_plugin_notification::init())
+        .plugin(tauri_plugin_dialog::init())
+        .plugin(tauri_plugin_fs::init())
+        .plugin(notify::plugin())
         .plugin(stay_here())
+        .register_asynchronous_uri_scheme_protocol(photos::SCHEME, photos::serve)
         .invoke_handler(tauri::generate_handler![
             commands::start,
             commands::choose,
             commands::leave_demo,
             commands::round,
+            commands::sitter_sheet,
             commands::trays,
             commands::tray,
             commands::seed,
+            commands::packet,
+            commands::read_packets,
+            commands::import_packets,
             commands::bench,
+            commands::results,
+            commands::enough,
             commands::settings,
             commands::set_device,
+            commands::frost_preview,
             commands::act,
             commands::undo,
             commands::withdraw,
+            commands::keep::draft,
+            commands::keep::keep_draft,
+            commands::keep::correct,
+            commands::keep::history,
+            photos::add_photo,
+            photos::photos,
+            photos::remove_photo,
+            commands::keep::keep,
+            commands::keep::work_begin,
+            commands::keep::work,
+            commands::keep::work_cancel,
+            commands::keep::choose_file,
+            commands::keep::export,
+            commands::keep::quit,
+            commands::keep::choose_folder,
+            commands::keep::leave_folder,
+            commands::notices,
+            commands::ask_notices,
+            commands::next_notice,
+            commands::test_notice,
+            commands::opening,
+            labels::labels,
+            labels::save_labels,
+            labels::find_label,
+            labels::read_label,
+            labels::lost_label,
         ])
 }
 
@@ -54,9 +127,28 @@ fn attend<R: Runtime>(
     demo: bool,
 ) -> Result<(), Box<dyn Error>> {
     handle.manage(Shell::new(folder, demo));
-    let timer = notify::start(handle.clone(), notify::Desktop(handle.clone()))?;
+    handle.manage(Work::default());
+    handle.manage(keeper::start(handle.clone())?);
+    let delivery: notify::Shared = Arc::new(notify::System::new(handle));
+    let timer = notify::start(handle.clone(), Arc::clone(&delivery))?;
     handle.manage(timer);
+    handle.manage(delivery);
     Ok(())
+}
+
+/// The app came to the front again: what the system keeps is looked through.
+fn resumed<R: Runtime>(handle: &AppHandle<R>, event: &RunEvent) {
+    let front = matches!(
+        event,
+        RunEvent::Resumed
+            | RunEvent::WindowEvent {
+                event: WindowEvent::Focused(true),
+                ..
+            }
+    );
+    if let (true, Some(timer)) = (front, handle.try_state::<notify::Timer>()) {
+        timer.resumed();
+    }
 }
 
 /// The window shows the UI in the binary and never goes anywhere else, also

@@ -2,7 +2,7 @@
 
 use crate::clock;
 use plumule_app::say::Say;
-use plumule_app::view::{DeviceForm, StartView};
+use plumule_app::view::{Coded, DeviceForm, StartView};
 use plumule_app::{App, AppError, demo};
 use plumule_journal::stamp::Stamp;
 use std::fs::{self, File};
@@ -16,7 +16,12 @@ pub struct Shell {
     /// The demo was asked for when the program was started.
     demo_first: bool,
     opened: Mutex<Option<Opened>>,
+    /// Why the last backup that was to be made by itself was not.
+    trouble: Mutex<Option<AppError>>,
 }
+
+/// What keeps a journal from being opened, and is recovered from.
+const DAMAGE: [&str; 2] = ["journal_damaged", "not_a_journal"];
 
 /// An open journal.
 pub struct Opened {
@@ -33,6 +38,7 @@ impl Shell {
             folder,
             demo_first,
             opened: Mutex::new(None),
+            trouble: Mutex::new(None),
         }
     }
 
@@ -46,18 +52,82 @@ impl Shell {
         question(opened, &stamp()?)
     }
 
+    /// The folder of the open journal and what is beside it.
+    pub fn home(&self) -> Option<PathBuf> {
+        let opened = self.opened();
+        opened.as_ref().map(|opened| opened.app.home().to_owned())
+    }
+
     /// Opens the journal that is there: the demo if it was asked for at the
     /// start, else the own one, else a demo that was not left; or none yet.
     pub fn start(&self) -> Result<StartView, AppError> {
         let mut opened = self.opened();
         if opened.is_none() {
-            *opened = if self.demo_first {
-                Some(self.open_demo()?)
+            let found = if self.demo_first {
+                self.open_demo().map(Some)
             } else {
-                self.open_what_is_there()?
+                self.open_what_is_there()
             };
+            match found {
+                Ok(found) => *opened = found,
+                Err(error) if DAMAGE.contains(&error.code.as_str()) => {
+                    return Ok(StartView {
+                        journal: "damaged".to_owned(),
+                        trouble: Some(Coded {
+                            code: error.code,
+                            say: error.say,
+                        }),
+                        ..view(None)?
+                    });
+                }
+                Err(error) => return Err(error),
+            }
         }
         view(opened.as_ref())
+    }
+
+    /// The home of the journal that is open, else of the own one.
+    pub fn home_or_own(&self) -> PathBuf {
+        let demo = self.opened().as_ref().is_some_and(|opened| opened.demo);
+        self.folder.join(if demo { "demo" } else { "own" })
+    }
+
+    /// The home of the own journal, while it is open.
+    pub fn kept(&self) -> Option<PathBuf> {
+        let own = self.opened().as_ref().is_some_and(|opened| !opened.demo);
+        own.then(|| self.folder.join("own"))
+    }
+
+    /// Why the last backup failed, or that it did not.
+    pub fn backup_failed(&self, trouble: Option<AppError>) {
+        *self.trouble.lock().unwrap_or_else(PoisonError::into_inner) = trouble;
+    }
+
+    /// Why the last backup that was to be made by itself was not.
+    pub fn trouble(&self) -> Option<AppError> {
+        let trouble = self.trouble.lock();
+        trouble.unwrap_or_else(PoisonError::into_inner).clone()
+    }
+
+    /// Does something to the own journal's files while it is closed, and opens
+    /// what is there then.
+    pub fn closed<T>(
+        &self,
+        work: impl FnOnce(&Path, &Stamp) -> Result<T, AppError>,
+    ) -> Result<T, AppError> {
+        let mut opened = self.opened();
+        if opened.as_ref().is_some_and(|opened| opened.demo) {
+            return Err(error("leave_demo_first"));
+        }
+        let had = opened.take().is_some();
+        let home = self.folder.join("own");
+        let lock = lock(&home)?;
+        let done = work(&home, &stamp()?);
+        drop(lock);
+        if had || done.is_ok() {
+            *opened = Some(self.open("own", false)?);
+        }
+        done
     }
 
     /// Opens the own journal or the demo, and begins it if it is new.
@@ -144,6 +214,8 @@ fn view(opened: Option<&Opened>) -> Result<StartView, AppError> {
             Some(opened) => opened.app.device()?,
         },
         zone: zone.name().to_owned(),
+        trouble: None,
+        read_only: opened.is_some_and(|opened| opened.app.read_only()),
     })
 }
 
@@ -161,7 +233,8 @@ fn remove(folder: &Path) -> Result<(), AppError> {
     }
 }
 
-fn stamp() -> Result<Stamp, AppError> {
+/// Now, the zone of the device and fresh chance.
+pub fn stamp() -> Result<Stamp, AppError> {
     clock::stamp().map_err(|_| error("unexpected"))
 }
 

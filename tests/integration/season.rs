@@ -158,8 +158,9 @@ fn windows_follow_the_last_frost() {
 /// raising come before days that count from planting out.
 #[test]
 fn the_last_useful_sowing() {
-    let ask =
-        |end, from, side| last_useful_sowing(end, 50.0, from, Some((3.0, 5.0)), side).unwrap();
+    let ask = |end, from, side| {
+        last_useful_sowing(end, 50.0, from, Some((3.0, 5.0)), side, false).unwrap()
+    };
     let (north, south) = (Hemisphere::North, Hemisphere::South);
     assert_eq!(
         ask(date(2026, 9, 20), MaturityFrom::Sowing, north),
@@ -182,7 +183,21 @@ fn the_last_useful_sowing() {
         ask(date(2026, 10, 20), MaturityFrom::Sowing, south),
         date(2026, 8, 31)
     );
-    let bad = last_useful_sowing(date(2026, 9, 20), -1.0, MaturityFrom::Sowing, None, north);
+    // Before the equinox it is the crop that tells whether it ripens after.
+    let ripening = |after| {
+        let end = date(2026, 9, 20);
+        last_useful_sowing(end, 50.0, MaturityFrom::Sowing, None, north, after).unwrap()
+    };
+    assert_eq!(ripening(false), date(2026, 8, 1));
+    assert_eq!(ripening(true), date(2026, 7, 18));
+    let bad = last_useful_sowing(
+        date(2026, 9, 20),
+        -1.0,
+        MaturityFrom::Sowing,
+        None,
+        north,
+        false,
+    );
     assert_eq!(bad.unwrap_err().code(), "bad_duration");
 }
 

@@ -4,14 +4,18 @@
 
 #![cfg(test)]
 
+mod bench;
 mod crash;
 mod demo;
 mod growing;
+mod keeping;
 mod later;
 mod main_job;
 mod notice;
+mod photos;
 #[expect(dead_code, reason = "the pictures use more of it")]
 mod real;
 mod refused;
+mod seed;
 mod settings;
 mod undo;

@@ -70,3 +70,80 @@ fn none_comes_in_quiet_hours() {
         window.close().await;
     });
 }
+
+#[test]
+fn a_notice_is_answered_where_it_is_or_opens_its_tray() {
+    story(async |world| {
+        let notices = Notices::on(world.bus());
+        let (window, code) = tomatoes(world).await;
+        window.go("Round").await;
+        world.it_is("2026-03-04T08:00:00+01:00");
+        let first = until("a notice arrives", async || notices.shown().pop()).await;
+        assert_eq!(first.title, "This morning’s round");
+        assert_eq!(first.body, "Warm bench: 1 tray to feel");
+        let actions = [
+            "default", "Open", "dry", "Dry", "moist", "Moist", "wet", "Wet",
+        ];
+        assert_eq!(first.actions, actions);
+
+        // Pressed, it is in the journal, and said in the window with its undo.
+        notices.press(&first, "moist");
+        window.sees(&format!("{code} felt moist")).await;
+        until("the notice is taken back", async || {
+            notices.is_closed(&first).then_some(())
+        })
+        .await;
+        window.sees("Nothing is due").await;
+
+        // The next, pressed itself, opens its tray; there is the line.
+        world.it_is("2026-03-07T08:00:00+01:00");
+        let next = until("the next arrives", async || {
+            notices.shown().into_iter().nth(1)
+        })
+        .await;
+        notices.press(&next, "default");
+        let heading = format!("Tray {code}");
+        window.await_one("heading", &heading, &[]).await;
+        window.sees(&format!("{code} felt moist")).await;
+        window.close().await;
+    });
+}
+
+#[test]
+fn after_days_of_sleep_one_digest_comes_and_not_five() {
+    story(async |world| {
+        let notices = Notices::on(world.bus());
+        let (window, _) = tomatoes(world).await;
+        window.go("Round").await;
+        world.it_is("2026-03-07T09:00:00+01:00");
+        until("a notice arrives", async || notices.shown().pop()).await;
+        window.sees("Saturday 7 March, 09:00").await;
+        // The window is told of this by the timer after it has delivered.
+        world.it_is("2026-03-07T09:02:00+01:00");
+        window.sees("Saturday 7 March, 09:02").await;
+        assert_eq!(notices.shown().len(), 1, "{:?}", notices.shown());
+        window.close().await;
+    });
+}
+
+#[test]
+fn the_settings_tell_how_notices_stand() {
+    story(async |world| {
+        let (window, _) = tomatoes(world).await;
+        window.go_to_settings().await;
+        window.sees("Nothing on this system shows notices").await;
+        window.go("Round").await;
+        window.sees("Notices do not reach you here").await;
+
+        let notices = Notices::on(world.bus());
+        window.go_to_settings().await;
+        window.sees("They are allowed").await;
+        window
+            .sees("The next comes on Wednesday 4 March, 08:00")
+            .await;
+        window.press("Send a test notice").await;
+        let test = until("it arrives", async || notices.shown().pop()).await;
+        assert_eq!(test.title, "Notices come through");
+        window.close().await;
+    });
+}

@@ -48,11 +48,11 @@ function layoutFaults() {
   }
   const seen = [...scope.querySelectorAll('a[href], button, input, select, textarea, summary')].filter((el) => {
     const style = getComputedStyle(el);
-    return el.checkVisibility({ visibilityProperty: true }) && !el.closest('.skip') && style.position !== 'fixed';
+    return el.checkVisibility({ visibilityProperty: true, contentVisibilityAuto: true }) && !el.closest('.skip') && style.position !== 'fixed';
   });
   const boxes = seen.map((el) => {
-    // What is pressed for a radio or a tick box is its whole label.
-    const label = ['radio', 'checkbox'].includes(el.type) ? el.closest('label') : null;
+    // What is pressed for a radio, a tick box or a file is its whole label.
+    const label = ['radio', 'checkbox', 'file'].includes(el.type) ? el.closest('label') : null;
     return { el, box: (label ?? el).getBoundingClientRect(), inline: el.tagName === 'A' && getComputedStyle(el).display === 'inline' };
   });
   for (const { el, box, inline } of boxes) {
@@ -69,6 +69,8 @@ function layoutFaults() {
       if (a.el.contains(b.el) || b.el.contains(a.el)) continue;
       // The bar and the toast lie beside the scrolling page, not over it.
       if (!!a.el.closest('main') !== !!b.el.closest('main')) continue;
+      // What sticks to the edge lies over what scrolls beneath it; either can be brought clear.
+      if (!!a.el.closest('.sticks') !== !!b.el.closest('.sticks')) continue;
       if (a.el.closest('.scroller') && a.el.closest('.scroller') === b.el.closest('.scroller') && (a.el.matches('.head') || b.el.matches('.head'))) continue;
       const wide = Math.min(a.box.right, b.box.right) - Math.max(a.box.left, b.box.left);
       const high = Math.min(a.box.bottom, b.box.bottom) - Math.max(a.box.top, b.box.top);
@@ -116,7 +118,8 @@ for (const mode of modes) {
       const dialog = document.querySelector('dialog[open]');
       return dialog ? innerHeight : innerHeight - main.clientHeight + main.scrollHeight;
     });
-    if (high > 915) {
+    // Longer pages are more than a picture can hold.
+    if (high > 915 && high < 16_000) {
       await page.setViewportSize({ width: 412, height: high });
       await page.screenshot({ path: join(shots, `${screen.name}-${mode.name}-whole.png`) });
     }

@@ -29,6 +29,19 @@ it('calls each command of the shell by its name and with its arguments', async (
   await app.setDevice(device);
   await app.act(request);
   await app.undo('a', true);
+  await app.correct({ entry: 'e', fix: null, happened: null, hand: '', confirmed: false });
+  await app.history('place:p');
+  await app.draft('sow');
+  await app.keepDraft('sow', null);
+  await app.keep();
+  await app.beginWork({ work: 'check' });
+  await app.work();
+  await app.cancelWork();
+  await app.chooseFile();
+  await app.chooseFolder();
+  await app.leaveFolder();
+  await app.exportPart('report');
+  await app.quit();
   expect(await app.withdraw('e', false)).toBe('answered');
   expect(invoke.mock.calls).toEqual([
     ['start'],
@@ -43,6 +56,19 @@ it('calls each command of the shell by its name and with its arguments', async (
     ['set_device', { device }],
     ['act', { request }],
     ['undo', { act: 'a', confirmed: true }],
+    ['correct', { request: { entry: 'e', fix: null, happened: null, hand: '', confirmed: false } }],
+    ['history', { about: 'place:p' }],
+    ['draft', { name: 'sow' }],
+    ['keep_draft', { name: 'sow', text: null }],
+    ['keep'],
+    ['work_begin', { task: { work: 'check' } }],
+    ['work'],
+    ['work_cancel'],
+    ['choose_file'],
+    ['choose_folder'],
+    ['leave_folder'],
+    ['export', { part: 'report' }],
+    ['quit'],
     ['withdraw', { entry: 'e', confirmed: false }],
   ]);
 });

@@ -12,60 +12,6 @@ describe('first start', () => {
   });
 });
 
-describe('Sow', () => {
-  it('saves what was filled in and shows the label', async () => {
-    const { backend, user } = await open('#/sow');
-    await user.type(await screen.findByRole('searchbox', { name: 'Find a packet' }), 'amber');
-    await user.click(screen.getByRole('button', { name: /Tomato ‘Amber Lantern’/ }));
-    // The fake advises 1.4 seeds a plant and one more: 10 for 6, 12 for 7.
-    expect(await screen.findByText(/^10 seeds will most likely give 6 plants/)).toBeVisible();
-    await user.click(screen.getByRole('button', { name: 'Plants wanted: one more' }));
-    await user.click(screen.getByRole('radio', { name: /^Kitchen sill/ }));
-    await user.click(screen.getByRole('button', { name: 'Row 1, all its cells' }));
-    await user.click(screen.getByRole('button', { name: 'Row 2, cell 1' }));
-    await user.click(screen.getByRole('checkbox', { name: 'Covered' }));
-    await user.click(screen.getByRole('button', { name: 'Save the sowing' }));
-    const act = {
-      do: 'sow',
-      packet: 'p-tomato',
-      into: { tray: 'new', code: null, container: 'cells', rows: 6, columns: 4, compost: 'seed', place: 'sill', covered: true },
-      cells: [0, 1, 2, 3, 4],
-      seeds: { as: 'exact', number: 11 },
-      depth_mm: 7,
-      wanted: 7,
-      again_of: null,
-    };
-    expect(backend.requests.map((r) => r.act)).toEqual([act]);
-    const label = await screen.findByRole('group', { name: 'The label' });
-    expect(label).toHaveTextContent('K10');
-    expect(label).toHaveTextContent('Tomato ‘Amber Lantern’');
-    expect(label).toHaveTextContent('16 Apr');
-    await user.click(screen.getByRole('button', { name: 'Same again' }));
-    expect(backend.requests.map((r) => r.act)).toEqual([act, { ...act, again_of: 's-new' }]);
-  });
-
-  it('says where none come up', async () => {
-    await open('#/sow/p-tomato');
-    expect(await screen.findByRole('radio', { name: /^Shed/ })).toBeVisible();
-    expect(screen.getByText(/None come up here: too cold below 10 °C/)).toBeVisible();
-  });
-
-  it('does not offer cells that are taken', async () => {
-    const { user } = await open('#/sow/p-tomato');
-    await user.selectOptions(await screen.findByRole('combobox', { name: 'Tray' }), 't-a4');
-    expect(screen.getByRole('button', { name: 'Row 1, cell 1, taken' })).toBeDisabled();
-    expect(screen.getByRole('button', { name: 'Row 2, cell 2' })).toBeEnabled();
-  });
-
-  it('starts cuttings of a plant the crop book does not know', async () => {
-    const { backend, user } = await open('#/sow');
-    await user.click(await screen.findByRole('radio', { name: 'Without seed' }));
-    await user.type(screen.getByRole('combobox', { name: 'Plant' }), 'Rosemary');
-    await user.click(screen.getByRole('button', { name: 'Save' }));
-    expect(backend.requests[0]?.act).toMatchObject({ do: 'start_batch', origin: 'cuttings', crop: 'Rosemary', number: 6 });
-  });
-});
-
 describe('a tray', () => {
   it('shows numbers that balance', async () => {
     await open('#/tray/t-k5');

@@ -26,6 +26,9 @@ pub struct Crop {
     pub legal_minimum: Option<f64>,
     /// Years for which seed is useful in cool, dry storage.
     pub life_years: f64,
+    /// Days of the first and of the final count in a germination test, where the
+    /// rules of testing have them.
+    pub test_days: Option<(u32, u32)>,
     /// Greatest length of a seed.
     pub seed_length_mm: f64,
     /// Thickness of a seed.
@@ -34,6 +37,9 @@ pub struct Crop {
     pub depth_mm: (f64, f64),
     /// What light does to germination.
     pub light: LightNeed,
+    /// The nights (16 hours) and days (8 hours) in °C at which its seed is
+    /// tested, where the rules of seed testing allow no constant temperature.
+    pub alternating_c: Option<(f64, f64)>,
     /// What helps before it is sown; of chipping and soaking either is enough.
     pub before_sowing: Vec<Treatment>,
     /// What it is sown in.

@@ -36,10 +36,12 @@ pub(crate) struct Entry {
     maximum_c: Figure<f64>,
     legal_minimum: Option<Figure<f64>>,
     life_years: Figure<f64>,
+    test_days: Option<Figure<(u32, u32)>>,
     seed_length_mm: Figure<f64>,
     seed_thickness_mm: Figure<f64>,
     depth_mm: Figure<(f64, f64)>,
     light: Figure<LightNeed>,
+    alternating_c: Option<Figure<(f64, f64)>>,
     before_sowing: Option<Figure<Vec<Treatment>>>,
     compost: Figure<SowingCompost>,
     seedlings_per_seed: Option<Figure<f64>>,
@@ -149,10 +151,12 @@ impl Entry {
             maximum_c,
             legal_minimum: read.maybe("legal_minimum", self.legal_minimum)?,
             life_years: read.take("life_years", self.life_years)?,
+            test_days: read.maybe("test_days", self.test_days)?,
             seed_length_mm: read.take("seed_length_mm", self.seed_length_mm)?,
             seed_thickness_mm: read.take("seed_thickness_mm", self.seed_thickness_mm)?,
             depth_mm: read.take("depth_mm", self.depth_mm)?,
             light: read.take("light", self.light)?,
+            alternating_c: read.maybe("alternating_c", self.alternating_c)?,
             before_sowing: read
                 .maybe("before_sowing", self.before_sowing)?
                 .unwrap_or_default(),
@@ -204,12 +208,18 @@ impl Crop {
                     .is_none_or(|share| within(share, 0.01, 0.99)),
             ),
             ("life_years", within(self.life_years, 0.1, 100.0)),
+            (
+                "test_days",
+                self.test_days
+                    .is_none_or(|(first, last)| (1..=last).contains(&first) && last <= 60),
+            ),
             ("seed_length_mm", within(self.seed_length_mm, 0.01, 200.0)),
             (
                 "seed_thickness_mm",
                 within(self.seed_thickness_mm, 0.01, self.seed_length_mm),
             ),
             ("depth_mm", rises(self.depth_mm, 0.0, 500.0)),
+            ("alternating_c", maybe_rises(self.alternating_c, 0.0, 60.0)),
             (
                 "seedlings_per_seed",
                 within(self.seedlings_per_seed, 1.0, 10.0),

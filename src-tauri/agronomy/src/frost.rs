@@ -11,6 +11,12 @@ pub(crate) const LEAST_YEARS: usize = 5;
 /// A half-year with less than this share of its days on record is left out.
 const LEAST_COVER: f64 = 0.9;
 
+/// No date of a half lies further from 15 July.
+const HALF_DAYS: f64 = 184.0;
+
+/// Where the halves part.
+const MIDDLE: (u32, u32) = (7, 15);
+
 /// The minima of a thermometer that can be believed, in °C.
 const MINIMA_C: std::ops::RangeInclusive<f64> = -100.0..=60.0;
 
@@ -147,6 +153,65 @@ impl FrostOdds {
         })
     }
 
+    /// The odds of a record that was reckoned before, by what
+    /// [`Self::mean_day`], [`Self::deviation_days`], [`Self::years`] and
+    /// [`Self::full_years`] gave of it.
+    ///
+    /// # Errors
+    ///
+    /// A day or deviation that is not a number or beyond half a year; fewer than
+    /// 5 years with a frost, or more than there are full years.
+    pub fn from_spread(
+        half: Half,
+        hemisphere: Hemisphere,
+        (mean_day, deviation_days): (f64, f64),
+        years: usize,
+        full_years: usize,
+    ) -> Result<Self, Error> {
+        if !(-HALF_DAYS..=HALF_DAYS).contains(&mean_day) {
+            return Err(Error::Duration("mean day of frost", mean_day));
+        }
+        if !(0.0..=HALF_DAYS).contains(&deviation_days) {
+            return Err(Error::Duration("deviation of frosts", deviation_days));
+        }
+        if years < LEAST_YEARS || years > full_years {
+            return Err(Error::TooFewYears(years));
+        }
+        Ok(Self {
+            half,
+            hemisphere,
+            mean: mean_day,
+            deviation: deviation_days,
+            years,
+            full_years,
+        })
+    }
+
+    /// Mean day of the frosts, counted from 15 July.
+    pub fn mean_day(&self) -> f64 {
+        self.mean
+    }
+
+    /// Their sample standard deviation, days.
+    pub fn deviation_days(&self) -> f64 {
+        self.deviation
+    }
+
+    /// Half-years with a full record, with or without a frost.
+    pub fn full_years(&self) -> usize {
+        self.full_years
+    }
+
+    /// The average last or first frost of the years that have one: the mean day,
+    /// rounded to the safe side.
+    pub fn average(&self) -> MonthDay {
+        let day = match self.half {
+            Half::Spring => (self.mean - 1e-9).ceil(),
+            Half::Autumn => (self.mean + 1e-9).floor(),
+        };
+        self.day_of_year(day as i64)
+    }
+
     /// How many half-years with a frost and a full record the odds rest on.
     pub fn years(&self) -> usize {
         self.years
@@ -201,9 +266,14 @@ impl FrostOdds {
             Half::Spring => (self.mean - self.deviation * z - 1e-9).ceil(),
             Half::Autumn => (self.mean + self.deviation * z + 1e-9).floor(),
         };
+        Ok(Some(self.day_of_year(day as i64)))
+    }
+
+    /// A day counted from 15 July, held to the half.
+    fn day_of_year(&self, day: i64) -> MonthDay {
         let first_half = (self.half == Half::Spring) == (self.hemisphere == Hemisphere::North);
         let (first, last) = if first_half { (-180, 0) } else { (1, 184) };
-        Ok(month_day((day as i64).clamp(first, last)))
+        month_day(day.clamp(first, last))
     }
 }
 
@@ -264,14 +334,16 @@ fn days_in_half(year: i32, first_half: bool) -> f64 {
 }
 
 /// The month and day so many days from 15 July, in years without a leap day.
-fn month_day(days: i64) -> Option<MonthDay> {
-    let middle = NaiveDate::from_ymd_opt(2001, 7, 15)?;
-    let date = if days < 0 {
-        middle.checked_sub_days(Days::new(days.unsigned_abs()))
-    } else {
-        middle.checked_add_days(Days::new(days.unsigned_abs()))
-    }?;
-    Some(MonthDay {
+fn month_day(days: i64) -> MonthDay {
+    let (month, day) = MIDDLE;
+    let date = NaiveDate::from_ymd_opt(2001, month, day).and_then(|middle| {
+        if days < 0 {
+            middle.checked_sub_days(Days::new(days.unsigned_abs()))
+        } else {
+            middle.checked_add_days(Days::new(days.unsigned_abs()))
+        }
+    });
+    date.map_or(MonthDay { month, day }, |date| MonthDay {
         month: date.month(),
         day: date.day(),
     })

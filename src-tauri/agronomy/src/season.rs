@@ -75,8 +75,8 @@ pub fn sowing_window(set_out: Window, weeks_to_raise: Option<(f64, f64)>) -> Res
 }
 
 /// The last day on which sowing is of use: the end of the season less the days
-/// to maturity, less 14 where the crop ripens between the autumn and the spring
-/// equinox, less the shortest time of raising where maturity is counted from
+/// to maturity, less 14 where that is between the autumn and the spring equinox or
+/// the crop's main harvest is, less the shortest time of raising where maturity is counted from
 /// planting out.
 ///
 /// `end` is the first frost for what frost hurts, [`end_of_growth`] for what is
@@ -92,7 +92,7 @@ pub fn sowing_window(set_out: Window, weeks_to_raise: Option<(f64, f64)>) -> Res
 /// # use chrono::NaiveDate;
 /// let day = |month, day| NaiveDate::from_ymd_opt(2026, month, day).unwrap();
 /// // 60 days from sowing and 14 for autumn before a frost on 1 October.
-/// let last = last_useful_sowing(day(10, 1), 60.0, MaturityFrom::Sowing, None, Hemisphere::North)?;
+/// let last = last_useful_sowing(day(10, 1), 60.0, MaturityFrom::Sowing, None, Hemisphere::North, false)?;
 /// assert_eq!(last, day(7, 19));
 /// # Ok::<(), plumule_agronomy::Error>(())
 /// ```
@@ -102,6 +102,7 @@ pub fn last_useful_sowing(
     counted_from: MaturityFrom,
     weeks_to_raise: Option<(f64, f64)>,
     hemisphere: Hemisphere,
+    ripens_after_equinox: bool,
 ) -> Result<NaiveDate, Error> {
     if !(0.0..=1000.0).contains(&days_to_maturity) {
         return Err(Error::Duration("days to maturity", days_to_maturity));
@@ -112,7 +113,7 @@ pub fn last_useful_sowing(
         MaturityFrom::Sowing => 0.0,
         MaturityFrom::PlantingOut => least * 7.0,
     };
-    let slow = if in_dark_half(end, hemisphere) {
+    let slow = if ripens_after_equinox || in_dark_half(end, hemisphere) {
         AUTUMN_DAYS
     } else {
         0.0

@@ -269,21 +269,49 @@ impl Posterior {
     /// unless that tray is all dead: then its counts say nothing of the packet
     /// and π is what it was. Both are weighed as likely as they are.
     pub fn seeds_beside(&self) -> Beside {
+        let undug = self.come.len() as u32 - 1;
+        let learnt = |r: u32| Outlook {
+            a: self.known.a + f64::from(r),
+            b: self.known.b + f64::from(undug.saturating_sub(r)),
+        };
+        self.smallest_beside(learnt, self.outlook)
+    }
+
+    /// The same for seeds of another packet, of which the old tray tells nothing.
+    ///
+    /// # Errors
+    ///
+    /// A parameter of the outlook out of range.
+    ///
+    /// ```
+    /// # use plumule_agronomy::*;
+    /// let watched = Watched {
+    ///     seeds: 20, counts: &[(1.0, 0), (1.5, 0)], living: None, wanted: 12,
+    ///     outlook: Outlook::new(9.0, 3.0)?, time_factor: TimeFactor::new(0.0, 0.25)?,
+    ///     sigma: SIGMA, dead: DEAD, firm: 0, soft: 0, horizon: None,
+    /// };
+    /// let Beside::Seeds(good) = Posterior::new(&watched)?.other_seeds_beside(Outlook::new(11.4, 0.6)?)? else {
+    ///     panic!("good seed is enough");
+    /// };
+    /// assert!((12..16).contains(&good));
+    /// # Ok::<(), Error>(())
+    /// ```
+    pub fn other_seeds_beside(&self, other: Outlook) -> Result<Beside, Error> {
+        other.check()?;
+        Ok(self.smallest_beside(|_| other, other))
+    }
+
+    /// With new seeds of an outlook that may depend on how many of the old tray
+    /// come, and of one where that is all dead.
+    fn smallest_beside(&self, learnt: impl Fn(u32) -> Outlook, where_dead: Outlook) -> Beside {
         let need = self.wanted.saturating_sub(self.living);
         if self.p_reach() >= BESIDE_CONFIDENCE {
             return Beside::NotNeeded;
         }
-        let undug = self.come.len() as u32 - 1;
         let by_r: Vec<(Outlook, Vec<(u32, f64)>)> = (0..)
             .zip(self.come_by(need))
-            .map(|(r, more)| {
-                let outlook = Outlook {
-                    a: self.known.a + f64::from(r),
-                    b: self.known.b + f64::from(undug.saturating_sub(r)),
-                };
-                (outlook, more)
-            })
-            .chain([(self.outlook, vec![(0, self.p_dead)])])
+            .map(|(r, more)| (learnt(r), more))
+            .chain([(where_dead, vec![(0, self.p_dead)])])
             .filter(|(_, more)| more.iter().any(|(_, chance)| *chance > 0.0))
             .collect();
         let enough = |seeds: u32| {

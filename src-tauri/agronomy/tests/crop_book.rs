@@ -52,6 +52,8 @@ fn every_figure_has_a_source_and_a_basis() {
         }
         for (there, figure) in [
             (crop.legal_minimum.is_some(), "legal_minimum"),
+            (crop.test_days.is_some(), "test_days"),
+            (crop.alternating_c.is_some(), "alternating_c"),
             (!crop.before_sowing.is_empty(), "before_sowing"),
             (crop.seedlings_per_seed > 1.0, "seedlings_per_seed"),
             (crop.sigma != plumule_agronomy::SIGMA, "sigma"),

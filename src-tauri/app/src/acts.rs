@@ -1,6 +1,8 @@
 //! What a grower can say: every change to the journal, as the UI sends it.
 
-use crate::view::{GardenForm, PacketForm, PlaceForm, PlantsRef, RangeView, TrayChoice};
+use crate::view::{
+    FrostOddsForm, GardenForm, PacketForm, PlaceForm, PlantsRef, RangeView, TrayChoice,
+};
 use chrono::{NaiveDate, NaiveDateTime};
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
@@ -66,6 +68,15 @@ pub enum Act {
         from: NaiveDateTime,
         /// To; none: still.
         to: Option<NaiveDateTime>,
+        /// Temperatures meanwhile.
+        meanwhile: Option<RangeView>,
+    },
+    /// The heat of a place came back.
+    HeatBack {
+        /// Place.
+        place: String,
+        /// When.
+        at: NaiveDateTime,
         /// Temperatures meanwhile.
         meanwhile: Option<RangeView>,
     },
@@ -137,6 +148,32 @@ pub enum Act {
         /// Soft ones.
         soft: u32,
     },
+    /// Seeds were lost before they came up.
+    SeedsLost {
+        /// Sowing.
+        sowing: String,
+        /// How many.
+        number: u32,
+        /// As for `lost`.
+        cause: String,
+    },
+    /// Why a sowing did badly, as the grower sees it; nothing said takes it
+    /// back.
+    Explain {
+        /// Sowing.
+        sowing: String,
+        /// Causes, as `too_cold` or `eaten`; `other` where the words say it.
+        causes: Vec<String>,
+        /// In the grower's words; may be empty.
+        text: String,
+    },
+    /// How plants look.
+    Notice {
+        /// Which.
+        plants: PlantsRef,
+        /// `leggy`, `sturdy`, `pale_leaves` or `true_leaves`.
+        sight: String,
+    },
     /// Nothing came up.
     NothingCameUp {
         /// Sowing.
@@ -158,6 +195,13 @@ pub enum Act {
         about: String,
         /// Words.
         text: String,
+    },
+    /// Say what a photo is of that was taken without saying so.
+    NamePhoto {
+        /// The entry that took it in.
+        photo: String,
+        /// Subject, as for a note.
+        about: String,
     },
     /// Put a job off.
     PutOff {
@@ -185,6 +229,58 @@ pub enum Act {
         /// No longer used.
         retired: bool,
     },
+    /// The seeds left in a packet were counted.
+    CountSeeds {
+        /// Packet.
+        packet: String,
+        /// Left.
+        left: u32,
+    },
+    /// A packet was gone through at the stocktake; used up and given away take
+    /// it out of use.
+    TakeStock {
+        /// Packet.
+        packet: String,
+        /// `keep`, `test`, `used_up` or `given_away`.
+        found: String,
+    },
+    /// Seeds were laid on damp paper.
+    StartTest {
+        /// Packet.
+        packet: String,
+        /// How many.
+        seeds: u32,
+    },
+    /// The sprouted seeds of a test were counted.
+    CountTest {
+        /// Test.
+        test: String,
+        /// All that have sprouted.
+        sprouted: u32,
+    },
+    /// A test was closed.
+    CloseTest {
+        /// Test.
+        test: String,
+        /// All that sprouted.
+        sprouted: u32,
+    },
+    /// Something is to be bought.
+    WantToBuy {
+        /// Crop key or own word.
+        crop: String,
+        /// Variety.
+        variety: String,
+        /// How much, where from.
+        note: String,
+    },
+    /// How it stands with something to buy.
+    SetToBuy {
+        /// Item.
+        item: String,
+        /// `wanted`, `bought` or `dropped`.
+        standing: String,
+    },
     /// Add a place (no id) or describe one anew.
     DescribePlace {
         /// The place.
@@ -204,8 +300,39 @@ pub enum Act {
     Away {
         /// First day.
         from: NaiveDate,
-        /// Last day.
-        to: NaiveDate,
+        /// Last day; none: until the grower says so.
+        to: Option<NaiveDate>,
+    },
+    /// The grower is back.
+    CameBack {
+        /// The first day back.
+        on: NaiveDate,
+    },
+    /// How cold a night is to be.
+    NightLow {
+        /// The day on whose evening the night begins.
+        night: NaiveDate,
+        /// In a place; none: outdoors.
+        place: Option<String>,
+        /// Lowest expected, °C.
+        low_c: f64,
+    },
+    /// Trays are sheltered for the night; one entry a tray.
+    Shelter {
+        /// Trays.
+        trays: Vec<String>,
+        /// `brought_in` or `fleece`.
+        how: String,
+    },
+    /// The lid of a place was opened on a sunny day.
+    Air {
+        /// Place.
+        place: String,
+    },
+    /// When frosts come, from a record.
+    FrostOdds {
+        /// As the preview of the record gives it.
+        odds: FrostOddsForm,
     },
     /// Sow.
     Sow {
@@ -223,6 +350,9 @@ pub enum Act {
         wanted: Option<u32>,
         /// The sowing it repeats or stands beside.
         again_of: Option<String>,
+        /// What was done to the seed before, and what it goes through first.
+        #[serde(default)]
+        treatment: TreatmentForm,
     },
     /// Start cuttings, tubers, bulbs or plugs.
     StartBatch {
@@ -239,6 +369,21 @@ pub enum Act {
         /// How many.
         number: u32,
     },
+}
+
+/// What is done to seed before it is sown.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct TreatmentForm {
+    /// Soaked, hours.
+    #[serde(default)]
+    pub soaked_hours: Option<f64>,
+    /// The seed coat was nicked or rubbed.
+    #[serde(default)]
+    pub chipped: bool,
+    /// So many weeks in the cold from now, then warm.
+    #[serde(default)]
+    pub cold_weeks: Option<u32>,
 }
 
 /// How many are up.

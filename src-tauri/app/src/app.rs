@@ -5,15 +5,20 @@ use crate::act::{Made, Maker};
 use crate::acts::ActRequest;
 use crate::error::{AppError, asked};
 use crate::names::Names;
-use crate::notices::{NoticePlan, notice_plan};
+use crate::notices::{Ahead, Notice, NoticeDesk, NoticePlan};
+use crate::paper::sitter_sheet;
 use crate::picture::Picture;
 use crate::round::round_view;
-use crate::say::Say;
+use crate::say::{Arg, Say};
 use crate::view::{
-    Answer, BenchView, DeviceForm, RoundView, SeedView, SettingsView, TrayView, TraysView,
+    Answer, BenchView, DeviceForm, EnoughAsk, EnoughView, FrostCsvOptions, FrostPreview,
+    ImportForm, ImportView, PacketView, ResultsAsked, ResultsView, RoundView, SeedView,
+    SettingsView, SitterSheet, TrayView, TraysView,
 };
-use crate::{bench, device, line, seed, settings, tray_page, trays};
+use crate::words::{self, Units};
+use crate::{bench, device, import, line, results, season, seed, settings, tray_page, trays};
 use chrono_tz::Tz;
+use plumule_agronomy::Hemisphere;
 use plumule_journal::content::{Content, GardenDescribed};
 use plumule_journal::id::EntryId;
 use plumule_journal::stamp::{Happened, Stamp};
@@ -23,8 +28,8 @@ use std::path::Path;
 /// A journal and the habits of the device it is read on.
 #[derive(Debug)]
 pub struct App {
-    journal: Journal,
-    device: Device,
+    pub(crate) journal: Journal,
+    pub(crate) device: Device,
 }
 
 impl App {
@@ -35,7 +40,7 @@ impl App {
     pub fn open(home: &Path, stamp: &Stamp) -> Result<Self, AppError> {
         Ok(Self {
             journal: Journal::open(home, stamp)?,
-            device: Device::open(home, stamp)?,
+            device: Device::open_or_stand_in(home, stamp)?,
         })
     }
 
@@ -61,6 +66,13 @@ impl App {
         Ok(())
     }
 
+    /// It was written by a newer version: it is shown, and nothing can be
+    /// written until this program is updated.
+    #[must_use]
+    pub fn read_only(&self) -> bool {
+        self.journal.read_only()
+    }
+
     /// The round: what is due now.
     ///
     /// # Errors
@@ -68,6 +80,15 @@ impl App {
     pub fn round(&self, stamp: &Stamp) -> Result<RoundView, AppError> {
         let picture = Picture::of_the_living(&self.journal, stamp)?;
         Ok(round_view(&picture, picture.now(stamp)))
+    }
+
+    /// The sheet for whoever looks after the trays while the grower is away.
+    ///
+    /// # Errors
+    /// If the journal cannot be read.
+    pub fn sitter_sheet(&self, stamp: &Stamp) -> Result<SitterSheet, AppError> {
+        let picture = Picture::of_the_living(&self.journal, stamp)?;
+        Ok(sitter_sheet(&picture, picture.now(stamp)))
     }
 
     /// The living trays by place, those set aside, and the past ones.
@@ -94,6 +115,22 @@ impl App {
         seed::view(&self.journal, stamp)
     }
 
+    /// What the years gave.
+    ///
+    /// # Errors
+    /// If the journal cannot be read.
+    pub fn results(&self, stamp: &Stamp, asked: &ResultsAsked) -> Result<ResultsView, AppError> {
+        results::view(&self.journal, stamp, asked)
+    }
+
+    /// One packet's page.
+    ///
+    /// # Errors
+    /// If there is no such packet or the journal cannot be read.
+    pub fn packet(&self, stamp: &Stamp, id: &str) -> Result<PacketView, AppError> {
+        seed::page(&self.journal, stamp, id)
+    }
+
     /// The Sow screen, with what would come of a packet if one is chosen.
     ///
     /// # Errors
@@ -102,15 +139,96 @@ impl App {
         bench::view(&self.journal, stamp, packet)
     }
 
-    /// The notices wanted in the days to come, and when to plan again.
+    /// How many seeds or cells of a packet are enough for the plants wanted.
+    ///
+    /// # Errors
+    /// Odds out of range, no such packet, or the journal cannot be read.
+    pub fn enough(&self, stamp: &Stamp, ask: EnoughAsk) -> Result<EnoughView, AppError> {
+        bench::enough(&self.journal, stamp, ask)
+    }
+
+    /// What the notices are reckoned from: read at once, so that the journal
+    /// is free for the grower while they are.
+    ///
+    /// # Errors
+    /// If the journal or the device's file cannot be read.
+    pub fn notice_desk(&self, stamp: &Stamp) -> Result<NoticeDesk, AppError> {
+        Ok(NoticeDesk {
+            picture: Picture::of_the_living(&self.journal, stamp)?,
+            device: self.device()?,
+            now: stamp.now,
+            zone: stamp.zone,
+        })
+    }
+
+    /// The notices wanted in the days to come, and when to plan again; those
+    /// that were delivered are wanted no more.
     ///
     /// # Errors
     /// If the journal or the device's file cannot be read.
     pub fn notices(&self, stamp: &Stamp) -> Result<NoticePlan, AppError> {
-        let picture = Picture::of_the_living(&self.journal, stamp)?;
-        let device = self.device()?;
-        let delivered = |key: &str| self.device.delivered(key).unwrap_or(false);
-        Ok(notice_plan(&picture, &device, stamp.now, &delivered))
+        let plan = self.notice_desk(stamp)?.plan();
+        self.undelivered(plan)
+    }
+
+    /// The plan without what was delivered.
+    ///
+    /// # Errors
+    /// If the device's file cannot be read.
+    pub fn undelivered(&self, mut plan: NoticePlan) -> Result<NoticePlan, AppError> {
+        let mut wanted = Vec::new();
+        for notice in plan.wanted {
+            if !self.device.delivered(&notice.key)? {
+                wanted.push(notice);
+            }
+        }
+        plan.wanted = wanted;
+        Ok(plan)
+    }
+
+    /// What to change of the notices that the system keeps and shows by
+    /// itself, at most so many of them. Those whose time has come count as
+    /// delivered: by the system, or by the round that is now on the screen.
+    /// `afresh`: the system may have lost some.
+    ///
+    /// # Errors
+    /// If the device's file cannot be read.
+    pub fn notices_ahead(
+        &mut self,
+        stamp: &Stamp,
+        plan: NoticePlan,
+        (most, afresh): (usize, bool),
+    ) -> Result<Ahead, AppError> {
+        let before = device::handed_over(&self.device)?;
+        for notice in before.iter().filter(|notice| notice.at <= stamp.now) {
+            self.device.mark_delivered(&notice.key, notice.at)?;
+        }
+        let mut plan = self.undelivered(plan)?;
+        for notice in plan.wanted.iter().filter(|notice| notice.at <= stamp.now) {
+            self.device.mark_delivered(&notice.key, stamp.now)?;
+        }
+        plan.wanted.retain(|notice| notice.at > stamp.now);
+        plan.keep(most, stamp.now);
+        Ok(Ahead::between(&before, plan.wanted, afresh))
+    }
+
+    /// The system now keeps these.
+    ///
+    /// # Errors
+    /// If that cannot be kept.
+    pub fn handed_over(&mut self, kept: &[Notice]) -> Result<(), AppError> {
+        device::hand_over(&self.device, kept)
+    }
+
+    /// A notice that only shows that notices come through.
+    ///
+    /// # Errors
+    /// If the habits cannot be read.
+    pub fn test_notice(&self, stamp: &Stamp) -> Result<Notice, AppError> {
+        let local = stamp.now.with_timezone(&self.zone(stamp)?).naive_local();
+        let say = Say::new("notice-test").with("at", Arg::Moment(local));
+        let body = words::render(&say, Units::of(&self.device()?), local.date());
+        Ok(Notice::test(stamp.now, body))
     }
 
     /// A notice was delivered: it is not wanted again.
@@ -128,6 +246,27 @@ impl App {
     /// If the journal cannot be read.
     pub fn settings(&self, stamp: &Stamp, demo: bool) -> Result<SettingsView, AppError> {
         settings::view(&self.journal, self.device()?, stamp, demo)
+    }
+
+    /// What a record of daily minima would give. Nothing is written: what it
+    /// gives is sent back as an act.
+    ///
+    /// # Errors
+    /// A file that is too large or holds no days and minima; a journal that
+    /// cannot be read.
+    pub fn frost_preview(
+        &self,
+        file: &[u8],
+        options: &FrostCsvOptions,
+    ) -> Result<FrostPreview, AppError> {
+        let garden = self.journal.garden()?.described;
+        let latitude = garden.and_then(|garden| garden.latitude);
+        let hemisphere = if latitude.is_some_and(|latitude| latitude < 0.0) {
+            Hemisphere::South
+        } else {
+            Hemisphere::North
+        };
+        season::csv::preview(file, options, hemisphere)
     }
 
     /// Habits of this device.
@@ -157,15 +296,56 @@ impl App {
             Some(local) => Happened::at_local(local, zone),
             None => Happened::at(stamp.now, zone),
         };
+        let (hand, confirmed) = (self.hand(&request.hand)?, request.confirmed);
+        self.write_made(stamp, &made, happened, hand, confirmed)
+    }
+
+    /// What a table of packets would bring.
+    ///
+    /// # Errors
+    /// If it is too large, no text or empty, or the journal cannot be read.
+    pub fn read_packets(
+        &self,
+        stamp: &Stamp,
+        bytes: &[u8],
+        form: &ImportForm,
+    ) -> Result<ImportView, AppError> {
+        import::view(&self.journal, stamp, bytes, form)
+    }
+
+    /// Adds the packets of a table as one act: those lines that can be read.
+    ///
+    /// # Errors
+    /// As [`App::read_packets`]; if none can be read; if the journal refuses.
+    pub fn import_packets(
+        &mut self,
+        stamp: &Stamp,
+        bytes: &[u8],
+        form: &ImportForm,
+    ) -> Result<Answer, AppError> {
+        let made = import::made(&self.journal, stamp, bytes, form)?;
+        let happened = Happened::at(stamp.now, self.zone(stamp)?);
+        let hand = self.hand("")?;
+        self.write_made(stamp, &made, happened, hand, false)
+    }
+
+    fn write_made(
+        &mut self,
+        stamp: &Stamp,
+        made: &Made,
+        happened: Happened,
+        hand: String,
+        confirmed: bool,
+    ) -> Result<Answer, AppError> {
         let wish = Wish {
             contents: made.contents.clone(),
             happened: Some(happened),
-            hand: self.hand(&request.hand)?,
-            confirmed: request.confirmed,
+            hand,
+            confirmed,
         };
-        let door = self.journal.write(stamp, wish)?;
+        let door = self.write(stamp, wish)?;
         let say = line::act(&Names(&self.journal), &made.contents)?;
-        Ok(answer(door, say, &made))
+        Ok(answer(door, say, made))
     }
 
     /// Takes an act back, or brings it back if it was.
@@ -193,8 +373,22 @@ impl App {
         Ok(answer(door, Say::new("line-withdrawn"), &Made::default()))
     }
 
+    /// The folder of the journal and what is beside it.
+    #[must_use]
+    pub fn home(&self) -> &Path {
+        self.journal.home()
+    }
+
+    pub(crate) fn journal(&self) -> &Journal {
+        &self.journal
+    }
+
+    pub(crate) fn write(&mut self, stamp: &Stamp, wish: Wish) -> Result<Door, AppError> {
+        Ok(self.journal.write(stamp, wish)?)
+    }
+
     /// The zone of the garden; of the device until the garden has one.
-    fn zone(&self, stamp: &Stamp) -> Result<Tz, AppError> {
+    pub(crate) fn zone(&self, stamp: &Stamp) -> Result<Tz, AppError> {
         let garden = self.journal.garden()?;
         Ok(garden
             .described
@@ -203,7 +397,7 @@ impl App {
     }
 
     /// The hand that was named, else the device's initials.
-    fn hand(&self, named: &str) -> Result<String, AppError> {
+    pub(crate) fn hand(&self, named: &str) -> Result<String, AppError> {
         let named = named.trim();
         Ok(if named.is_empty() {
             self.device()?.initials
@@ -213,11 +407,11 @@ impl App {
     }
 }
 
-fn entry(id: &str) -> Result<EntryId, AppError> {
+pub(crate) fn entry(id: &str) -> Result<EntryId, AppError> {
     id.parse().map_err(|_| AppError::bad_request(id))
 }
 
-fn answer(door: Door, say: Say, made: &Made) -> Answer {
+pub(crate) fn answer(door: Door, say: Say, made: &Made) -> Answer {
     match door {
         Door::Written { act, .. } => Answer::Written {
             act: act.to_string(),

@@ -2,10 +2,14 @@
 
 use crate::act::time;
 use crate::error::AppError;
+use crate::notices::Notice;
 use crate::view::DeviceForm;
 use plumule_journal::Device;
 
 const KEY: &str = "habits";
+
+/// Where it is kept which notices the system was handed.
+const HANDED_OVER: &str = "notices";
 
 /// Longest initials, in characters.
 const INITIALS: usize = 12;
@@ -38,6 +42,20 @@ pub(crate) fn save(device: &Device, form: &DeviceForm) -> Result<(), AppError> {
     let form = checked(form)?;
     let text = serde_json::to_string(&form).map_err(|_| AppError::plain("bad_habit"))?;
     device.set(KEY, &text)?;
+    Ok(())
+}
+
+/// The notices that the system was handed and has not been asked to drop.
+pub(crate) fn handed_over(device: &Device) -> Result<Vec<Notice>, AppError> {
+    Ok(device
+        .get(HANDED_OVER)?
+        .and_then(|text| serde_json::from_str(&text).ok())
+        .unwrap_or_default())
+}
+
+pub(crate) fn hand_over(device: &Device, notices: &[Notice]) -> Result<(), AppError> {
+    let text = serde_json::to_string(notices).map_err(|_| AppError::plain("unexpected"))?;
+    device.set(HANDED_OVER, &text)?;
     Ok(())
 }
 

@@ -34,6 +34,14 @@ impl AppError {
         error
     }
 
+    /// What the journal would refuse too.
+    pub(crate) fn refused(code: &str) -> Self {
+        Self {
+            code: code.to_owned(),
+            say: Say::new(words::key("refused", code)),
+        }
+    }
+
     /// An id or a word that names nothing here.
     pub(crate) fn bad_request(text: &str) -> Self {
         Self::of_text("bad_request", text)
@@ -68,7 +76,8 @@ pub(crate) fn asked(question: &Question) -> crate::view::Coded {
     }
 }
 
-fn coded(set: &str, code: &str, args: &BTreeMap<&'static str, Value>) -> Say {
+/// A code with its arguments in words.
+pub(crate) fn coded(set: &str, code: &str, args: &BTreeMap<&'static str, Value>) -> Say {
     args.iter()
         .fold(Say::new(words::key(set, code)), |say, (name, value)| {
             say.with(

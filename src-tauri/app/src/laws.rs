@@ -14,8 +14,8 @@ use chrono::{DateTime, TimeDelta, TimeZone, Utc};
 use plumule_journal::content::{
     Away, BatchStarted, Content, Counted, CoverChanged, Felt, GardenDescribed, HeatOff,
     JobDismissed, JobPutOff, Leaving, Left, MonthDay, OfPlants, OfSowing, OfTray, PacketDescribed,
-    Part, PlaceDescribed, RangeC, ReadingTaken, Seeds, Shown, Sown, TrayDescribed, TrayMoved, Up,
-    WentOn,
+    Part, PlaceDescribed, RangeC, ReadingTaken, Seeds, Shown, Sown, TrayDescribed, TrayMoved,
+    Treatment, Up, WentOn,
 };
 use plumule_journal::id::{BatchId, EntryId, PacketId, PlaceId, SowingId, TrayId};
 use plumule_journal::stamp::Stamp;
@@ -123,6 +123,9 @@ impl Grower {
                 treated: false,
                 source: String::new(),
                 note: String::new(),
+                f1: false,
+                saved_from: None,
+                price: String::new(),
                 retired: false,
             })]);
         }
@@ -210,6 +213,7 @@ impl Grower {
                     depth_mm: (pick > 99).then_some(f64::from(pick % 3)),
                     wanted: None,
                     again_of: None,
+                    treatment: Treatment::default(),
                 }));
                 if self.write(contents) {
                     self.trays.push(tray);
@@ -228,6 +232,7 @@ impl Grower {
                     depth_mm: None,
                     wanted: None,
                     again_of: None,
+                    treatment: Treatment::default(),
                 });
                 if self.write(vec![content]) {
                     self.plants.push(Plants::Sowing(sowing));
@@ -350,6 +355,7 @@ impl Grower {
             18 => Content::Away(Away {
                 from: local.date(),
                 to: local.date() + TimeDelta::days(2),
+                open: false,
             }),
             _ => {
                 self.made += 1;
@@ -366,7 +372,12 @@ impl Grower {
     /// In the journal, read anew: what a job is about lives.
     fn lives(&self, subject: Subject) -> bool {
         match subject {
-            Subject::Garden | Subject::Packet(_) => false,
+            Subject::Garden => !self.journal.packets_in_use().unwrap().is_empty(),
+            Subject::Packet(_) | Subject::Item(_) => false,
+            Subject::Test(id) => {
+                let test = self.journal.test(id).unwrap();
+                test.is_some_and(|test| test.closed.is_none())
+            }
             Subject::Place(id) => self.journal.place(id).unwrap().is_some(),
             Subject::Tray(id) => {
                 let tray = self.journal.tray(id).unwrap();
@@ -412,10 +423,8 @@ impl Grower {
                 place.jobs.len() + cards.sum::<usize>()
             })
             .sum();
-        assert_eq!(
-            in_view,
-            shown.iter().filter(|job| job.place.is_some()).count()
-        );
+        let nowhere: usize = view.nowhere.iter().map(|card| card.jobs.len()).sum();
+        assert_eq!(in_view + nowhere, shown.len());
         assert!(
             view.next
                 .as_ref()
@@ -424,7 +433,12 @@ impl Grower {
         if let Some(next) = &view.next {
             said(&next.say);
         }
-        let plan = notice_plan(&picture, &DeviceForm::default(), self.now, &|_| false);
+        let plan = notice_plan(
+            &picture,
+            &DeviceForm::default(),
+            (self.now, picture.zone),
+            14,
+        );
         assert!(plan.plan_again > self.now);
         assert!(plan.wanted.iter().all(|notice| notice.at >= self.now));
         let keys: BTreeSet<&str> = plan
@@ -456,7 +470,11 @@ impl Grower {
                         growth: &growth,
                         now,
                     };
-                    said(&growth.forecast_view(case.sowing, now.date()).say);
+                    said(
+                        &growth
+                            .forecast_view(case.picture, case.sowing, now.date())
+                            .say,
+                    );
                     check_judgement(&case);
                 }
             }

@@ -5,10 +5,10 @@ use crate::names::Names;
 use crate::say::{Arg, Say};
 use crate::words::{key, word};
 use plumule_journal::content::{
-    Content, Counted, Felt, HeatOff, JobKey, Leaving, Left, ReadingTaken, Seeds, Shown, Sown, Up,
-    WentOn,
+    Content, Counted, Explained, Felt, HeatOff, JobKey, Leaving, Left, ReadingTaken, Seeds, Shown,
+    Sown, Up, WentOn,
 };
-use plumule_journal::id::PlaceId;
+use plumule_journal::id::{PacketId, PlaceId, TestId};
 use plumule_journal::subject::Plants;
 
 /// An act in words: of several contents the one that was meant.
@@ -16,6 +16,17 @@ pub(crate) fn act(names: &Names<'_>, contents: &[Content]) -> Result<Say, AppErr
     match contents {
         [Content::Felt(felt), _, ..] if all(contents, |it| matches!(it, Content::Felt(_))) => {
             return Ok(felt_say(felt, "-many").with("trays", count(contents.len())));
+        }
+        [Content::Sheltered(it), _, ..]
+            if all(contents, |it| matches!(it, Content::Sheltered(_))) =>
+        {
+            let line = format!("{}-many", key("line-sheltered", it.how.as_str()));
+            return Ok(Say::new(line).with("trays", count(contents.len())));
+        }
+        [Content::PacketDescribed(_), _, ..]
+            if all(contents, |it| matches!(it, Content::PacketDescribed(_))) =>
+        {
+            return Ok(Say::new("line-packets-described").with("packets", count(contents.len())));
         }
         [Content::TrayMoved(moved), _, ..]
             if all(contents, |it| matches!(it, Content::TrayMoved(_))) =>
@@ -49,15 +60,51 @@ fn all(contents: &[Content], is: impl Fn(&Content) -> bool) -> bool {
 pub(crate) fn line(names: &Names<'_>, content: &Content) -> Result<Say, AppError> {
     Ok(match content {
         Content::GardenDescribed(_) => Say::new("line-garden-described"),
+        Content::Away(away) if away.open => {
+            Say::new("line-away-open").with("from", Arg::Day(away.from))
+        }
         Content::Away(away) => Say::new("line-away")
             .with("from", Arg::Day(away.from))
             .with("to", Arg::Day(away.to)),
+        Content::CameBack(back) => Say::new("line-came-back").with("day", Arg::Day(back.on)),
+        Content::FrostReckoned(frost) => Say::new("line-frost-reckoned")
+            .with("from", Arg::Day(frost.first_day))
+            .with("to", Arg::Day(frost.last_day)),
+        Content::NightForecast(night) => {
+            let say = match night.place {
+                Some(place) => Say::new("line-night-in").with("place", names.place(place)?),
+                None => Say::new("line-night"),
+            };
+            say.with("day", Arg::Day(night.night))
+                .with("temperature", Arg::Celsius(night.low_c))
+        }
+        Content::Sheltered(it) => {
+            Say::new(key("line-sheltered", it.how.as_str())).with("tray", names.tray(it.tray)?)
+        }
+        Content::Aired(it) => Say::new("line-aired").with("place", names.place(it.place)?),
+        Content::HeatBack(back) => Say::new("line-heat-back")
+            .with("place", names.place(back.place)?)
+            .with("at", Arg::Moment(back.at)),
         Content::PlaceDescribed(place) => {
             Say::new("line-place-described").with("place", Arg::Text(place.name.clone()))
         }
         Content::PacketDescribed(packet) => Say::new("line-packet-described")
             .with("crop", crate::words::crop(&packet.crop))
             .with("variety", crate::words::variety(&packet.variety)),
+        Content::SeedsCounted(it) => {
+            of_packet(names, "line-seeds-counted", it.packet)?.with("left", number(it.left))
+        }
+        Content::StockTaken(it) => {
+            of_packet(names, key("line-stock", it.found.as_str()), it.packet)?
+        }
+        Content::TestStarted(it) => {
+            of_packet(names, "line-test-started", it.packet)?.with("seeds", number(it.seeds))
+        }
+        Content::TestCounted(it) => of_test(names, "line-test-counted", it.test, it.sprouted)?,
+        Content::TestClosed(it) => of_test(names, "line-test-closed", it.test, it.sprouted)?,
+        Content::ToBuy(it) => Say::new(key("line-to-buy", it.standing.as_str()))
+            .with("crop", crate::words::crop(&it.crop))
+            .with("variety", crate::words::variety(&it.variety)),
         Content::TrayDescribed(tray) => {
             Say::new("line-tray-described").with("tray", Arg::Text(tray.code.clone()))
         }
@@ -91,6 +138,11 @@ pub(crate) fn line(names: &Names<'_>, content: &Content) -> Result<Say, AppError
         Content::DugUp(dug) => of_plants(names, "line-dug-up", Plants::Sowing(dug.sowing))?
             .with("firm", number(dug.firm))
             .with("soft", number(dug.soft)),
+        Content::SeedsLost(it) => of_plants(names, "line-seeds-lost", Plants::Sowing(it.sowing))?
+            .with("number", number(it.number))
+            .with("cause", word("cause", it.cause.as_str())),
+        Content::Explained(it) => explained_say(names, it)?,
+        Content::Noticed(it) => of_plants(names, key("line-noticed", it.sight.as_str()), it.of)?,
         Content::NothingCameUp(it) => {
             of_plants(names, "line-nothing-came-up", Plants::Sowing(it.sowing))?
         }
@@ -132,6 +184,28 @@ fn of_plants(names: &Names<'_>, line: impl Into<String>, of: Plants) -> Result<S
         Some(tray) => say.with("tray", names.tray(tray)?),
         None => say.with("tray", Arg::Text("?".to_owned())),
     })
+}
+
+fn of_packet(
+    names: &Names<'_>,
+    line: impl Into<String>,
+    packet: PacketId,
+) -> Result<Say, AppError> {
+    let (crop, variety) = names.packet(packet)?;
+    Ok(Say::new(line).with("crop", crop).with("variety", variety))
+}
+
+fn of_test(names: &Names<'_>, line: &str, test: TestId, sprouted: u32) -> Result<Say, AppError> {
+    let (packet, seeds) = names.test(test)?;
+    let say = match packet {
+        Some(packet) => of_packet(names, line, packet)?,
+        None => Say::new(line)
+            .with("crop", Arg::Text("?".to_owned()))
+            .with("variety", Arg::Text(String::new())),
+    };
+    Ok(say
+        .with("sprouted", number(sprouted))
+        .with("seeds", number(seeds)))
 }
 
 fn sown_say(names: &Names<'_>, sown: &Sown) -> Result<Say, AppError> {
@@ -214,6 +288,21 @@ fn went_on_say(names: &Names<'_>, went: &WentOn) -> Result<Say, AppError> {
             .with("number", number(all))
             .with("into", Arg::List(into)),
     )
+}
+
+fn explained_say(names: &Names<'_>, it: &Explained) -> Result<Say, AppError> {
+    let text = it.text.trim();
+    let line = match (it.causes.is_empty(), text.is_empty()) {
+        (true, true) => "line-explained-taken-back",
+        (true, false) => "line-explained-words",
+        (false, true) => "line-explained",
+        (false, false) => "line-explained-both",
+    };
+    let causes = it.causes.iter();
+    let causes = causes.map(|cause| word("reason-cause", cause.as_str()));
+    Ok(of_plants(names, line, Plants::Sowing(it.sowing))?
+        .with("causes", Arg::List(causes.collect()))
+        .with("text", Arg::Text(text.to_owned())))
 }
 
 fn left_say(names: &Names<'_>, left: &Left) -> Result<Say, AppError> {

@@ -5,7 +5,7 @@
 //! do not. At two of them it is still shown; then once a week, a few times;
 //! then not until asked, which is on the tray's own page.
 
-use crate::jobs::Job;
+use crate::jobs::{Job, rests_after_away, waits_for_a_look};
 use crate::picture::Picture;
 use crate::rounds;
 use chrono::NaiveDateTime;
@@ -36,10 +36,11 @@ pub(crate) fn open(picture: &Picture, job: &Job, at: NaiveDateTime) -> bool {
 /// Whether a job is to be shown.
 pub(crate) fn shown(picture: &Picture, job: &Job, at: NaiveDateTime) -> bool {
     let since = wanted_since(picture, job);
-    if !open(picture, job, at) || since > at || picture.away_until(at.date()).is_some() {
+    let away = picture.away_until(at.date()).is_some();
+    if !open(picture, job, at) || since > at || away || waits_for_a_look(picture, job, at) {
         return false;
     }
-    let passed = rounds_since(picture, since, at);
+    let passed = rounds_since(picture, job, since, at);
     let weeks = passed / EVERY_DAYS;
     passed < IGNORED || (passed.is_multiple_of(EVERY_DAYS) && weeks <= WEEKLY_TIMES)
 }
@@ -68,7 +69,7 @@ fn wanted_since(picture: &Picture, job: &Job) -> NaiveDateTime {
 }
 
 /// First rounds of a day, not away, after the one at which it was first there.
-fn rounds_since(picture: &Picture, since: NaiveDateTime, at: NaiveDateTime) -> usize {
+fn rounds_since(picture: &Picture, job: &Job, since: NaiveDateTime, at: NaiveDateTime) -> usize {
     let mut first = since.date();
     if since > rounds::morning(picture, first) {
         first = first.succ_opt().unwrap_or(first);
@@ -76,7 +77,7 @@ fn rounds_since(picture: &Picture, since: NaiveDateTime, at: NaiveDateTime) -> u
     let rounds = first
         .iter_days()
         .take_while(|day| rounds::morning(picture, *day) <= at)
-        .filter(|day| picture.away_until(*day).is_none());
+        .filter(|day| picture.away_until(*day).is_none() && !rests_after_away(picture, job, *day));
     rounds.take(NO_MORE).count().saturating_sub(1)
 }
 
@@ -85,7 +86,7 @@ mod tests {
     use super::*;
     use crate::view::JobKind;
     use crate::world::{World, at, day};
-    use plumule_journal::content::{Away, JobKey};
+    use plumule_journal::content::JobKey;
     use plumule_journal::state::PutOff;
     use plumule_journal::words::{Container, PlaceKind};
 
@@ -150,11 +151,8 @@ mod tests {
     #[test]
     fn away_nothing_is_due_and_nothing_counts_as_ignored() {
         let (mut world, _) = world();
-        world.picture.garden.away.push(Away {
-            from: day("2026-03-05"),
-            to: day("2026-03-09"),
-        });
-        assert_eq!(days_shown(&world)[..3], [4, 10, 16]);
+        world.away("2026-03-05", "2026-03-09");
+        assert_eq!(days_shown(&world)[..3], [4, 13, 19]);
         let now = at("2026-03-06 12:00");
         let view = crate::round::round_view(&world.picture, now);
         assert_eq!(view.away_until, Some(day("2026-03-09")));

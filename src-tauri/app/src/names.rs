@@ -4,7 +4,7 @@ use crate::error::AppError;
 use crate::say::Arg;
 use crate::words;
 use plumule_journal::Journal;
-use plumule_journal::id::{PacketId, PlaceId, TrayId};
+use plumule_journal::id::{PacketId, PlaceId, TestId, TrayId};
 use plumule_journal::state::Parent;
 use plumule_journal::subject::Plants;
 
@@ -43,6 +43,12 @@ impl Names<'_> {
     pub(crate) fn packet(&self, id: PacketId) -> Result<(Arg, Arg), AppError> {
         let (crop, variety) = self.packet_keys(id)?;
         Ok((words::crop(&crop), words::variety(&variety)))
+    }
+
+    /// The packet of a germination test, and its seeds.
+    pub(crate) fn test(&self, id: TestId) -> Result<(Option<PacketId>, u32), AppError> {
+        let test = self.0.test(id)?;
+        Ok(test.map_or((None, 0), |test| (Some(test.packet), test.seeds)))
     }
 
     fn packet_keys(&self, id: PacketId) -> Result<(String, String), AppError> {

@@ -2,12 +2,16 @@
 
 use crate::growth::{Learnt, outlook_of};
 use crate::say::{Arg, Say};
-use crate::view::{CropName, PacketForm, PacketLine};
+use crate::stage::reference;
+use crate::view::{CropName, PacketForm, PacketLine, TreatmentWanted};
 use crate::words::{key, word};
 use chrono::NaiveDate;
-use plumule_agronomy::{Crop, LightNeed, crops};
+use plumule_agronomy::{Crop, LightNeed, MaturityFrom, Treatment, crops};
 use plumule_journal::content::PacketDescribed;
 use plumule_journal::state::PacketState;
+
+/// A pace that is off by less is as usual (judgement).
+const PACE_WORTH_A_WORD: f64 = 0.05;
 
 /// The share of the odds inside the span that is shown.
 const SPAN: f64 = 0.8;
@@ -24,6 +28,7 @@ pub(crate) fn line(packet: &PacketState, learnt: &Learnt, today: NaiveDate) -> P
         year: described.packed_year.or(described.harvested_year),
         germination: span(packet, learnt, today).map(|(low, high)| [low, high]),
         seeds_left: packet.seeds_left(),
+        source: described.source.clone(),
     }
 }
 
@@ -74,12 +79,92 @@ pub(crate) fn own(learnt: &Learnt) -> Option<Say> {
     )
 }
 
+/// How fast it came up so far against what is usual, where that tells.
+pub(crate) fn pace(learnt: &Learnt, crop: &Crop) -> Option<Say> {
+    let pace = learnt.pace(crop)?;
+    let off = pace.factor - 1.0;
+    let key = if off.abs() < PACE_WORTH_A_WORD {
+        "learnt-pace-usual"
+    } else if off > 0.0 {
+        "learnt-pace-slower"
+    } else {
+        "learnt-pace-quicker"
+    };
+    Some(
+        Say::new(key)
+            .with("share", Arg::Share(off.abs()))
+            .with("others", Arg::Number(f64::from(u8::from(pace.of_crop))))
+            .with("crop", crate::words::crop(&crop.key)),
+    )
+}
+
 /// Its need of light, where it has one.
 pub(crate) fn light(crop: &Crop) -> Option<Say> {
     match crop.light {
         LightNeed::Needed => Some(Say::new("light-need-needed")),
         LightNeed::Dark => Some(Say::new("light-need-dark")),
         LightNeed::Indifferent => None,
+    }
+}
+
+/// What it wants before it is sown.
+pub(crate) fn wants(crop: &Crop) -> TreatmentWanted {
+    let mut wanted = TreatmentWanted::default();
+    for treatment in &crop.before_sowing {
+        match *treatment {
+            Treatment::SoakHours((least, most)) => wanted.soak_hours = Some([least, most]),
+            Treatment::Chip => wanted.chip = true,
+            Treatment::ColdWeeks((least, most)) => wanted.cold_weeks = Some([least, most]),
+        }
+    }
+    wanted
+}
+
+/// The same in words, a sentence each.
+pub(crate) fn before_sowing(crop: &Crop) -> Vec<Say> {
+    let wanted = wants(crop);
+    let span = |key: &str, span: [f64; 2]| {
+        let [low, high] = span.map(Arg::Number);
+        Say::new(key).with("low", low).with("high", high)
+    };
+    [
+        wanted.chip.then(|| Say::new("treatment-chip")),
+        wanted.soak_hours.map(|hours| {
+            let key = if wanted.chip {
+                "treatment-or-soak-hours"
+            } else {
+                "treatment-soak-hours"
+            };
+            span(key, hours)
+        }),
+        wanted
+            .cold_weeks
+            .map(|weeks| span("treatment-cold-weeks", weeks)),
+    ]
+    .into_iter()
+    .flatten()
+    .collect()
+}
+
+/// At what temperatures it grows on once it is up, and how long to its first
+/// harvest or flower.
+pub(crate) fn growing_on(crop: &Crop) -> Say {
+    let on = crop.growing_on_c;
+    let say = Say::new(match crop.maturity.map(|maturity| maturity.from) {
+        Some(MaturityFrom::Sowing) => "bench-growing-on-sown",
+        Some(MaturityFrom::PlantingOut) => "bench-growing-on-planted",
+        None => "bench-growing-on",
+    })
+    .with("day", Arg::Celsius(on.day.0.midpoint(on.day.1).round()))
+    .with(
+        "night",
+        Arg::Celsius(on.night.0.midpoint(on.night.1).round()),
+    );
+    match crop.maturity {
+        Some(maturity) => say
+            .with("from", Arg::Number(maturity.days.0))
+            .with("to", Arg::Number(maturity.days.1)),
+        None => say,
     }
 }
 
@@ -90,16 +175,22 @@ pub(crate) fn caution_of_crop(crop: &Crop) -> Option<Say> {
 
 /// What to beware of at the bench: the dust always.
 pub(crate) fn cautions(described: &PacketDescribed, heated: bool) -> Vec<Say> {
-    let crop = crops().get(&described.crop);
-    [
-        described.treated.then(|| Say::new("caution-treated-seed")),
-        crop.and_then(caution_of_crop),
+    let of_it = cautions_of(described).into_iter().map(Some);
+    let bench = [
         heated.then(|| Say::new("caution-electricity")),
         Some(Say::new("caution-compost-dust")),
-    ]
-    .into_iter()
-    .flatten()
-    .collect()
+    ];
+    of_it.chain(bench).flatten().collect()
+}
+
+/// What to beware of at the packet.
+pub(crate) fn cautions_of(described: &PacketDescribed) -> Vec<Say> {
+    let crop = crops().get(&described.crop);
+    let treated = described.treated.then(|| Say::new("caution-treated-seed"));
+    treated
+        .into_iter()
+        .chain(crop.and_then(caution_of_crop))
+        .collect()
 }
 
 /// All that it was described with, for editing.
@@ -115,5 +206,9 @@ pub(crate) fn form(described: &PacketDescribed) -> PacketForm {
         treated: described.treated,
         source: described.source.clone(),
         note: described.note.clone(),
+        sow_by: described.sow_by,
+        f1: described.f1,
+        saved_from: described.saved_from.map(reference),
+        price: described.price.clone(),
     }
 }

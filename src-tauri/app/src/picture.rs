@@ -2,16 +2,18 @@
 //! notices are reckoned from.
 
 use crate::growth::{self, Learnt, PAST_SOWINGS, Past};
+use crate::seed::{Stocktake, stocktake_in_season};
 use chrono::{Days, NaiveDate, NaiveDateTime, TimeDelta};
 use chrono_tz::Tz;
 use plumule_agronomy::{Crop, crops};
+use plumule_journal::content::Content;
 use plumule_journal::id::{BatchId, PacketId, PlaceId, SowingId, TrayId};
 use plumule_journal::stamp::Stamp;
 use plumule_journal::state::{
     BatchState, GardenState, PacketState, Parent, PlaceState, PlantsState, Reading, SowingState,
-    TrayState,
+    TestState, TrayState,
 };
-use plumule_journal::subject::Plants;
+use plumule_journal::subject::{Plants, Subject};
 use plumule_journal::{Error, Journal};
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -26,6 +28,13 @@ const READINGS_DAYS: u64 = 400;
 
 /// Among so many of a packet's last sowings the finished ones are looked for.
 const SOWINGS_ASKED: usize = PAST_SOWINGS + 2;
+
+/// So many packets of a crop are looked at (judgement: what a grower keeps of
+/// one, and the round stays as cheap as what is alive).
+const KIN: usize = 6;
+
+/// Among so many last lines about a sowing it is looked for what repeats it.
+const AGAIN_LINES: usize = 200;
 
 /// Days before a tray's first that still tell its temperature.
 const CARRY_DAYS: u64 = 7;
@@ -42,34 +51,90 @@ pub(crate) struct Picture {
     pub(crate) batches: BTreeMap<BatchId, BatchState>,
     /// By place, each by time.
     pub(crate) readings: BTreeMap<PlaceId, Vec<Reading>>,
+    /// Other packets of the crops that live: what they taught holds where a
+    /// packet's own sowings did not, and they may be sown in its place.
+    pub(crate) kin: BTreeMap<PacketId, PacketState>,
     /// The last finished sowings of packets, and what they taught.
     pub(crate) past: BTreeMap<PacketId, Vec<Past>>,
     pub(crate) learnt: BTreeMap<PacketId, Learnt>,
+    /// Germination tests that run.
+    pub(crate) tests: Vec<TestState>,
+    /// The stocktake, in its season.
+    pub(crate) stocktake: Option<Stocktake>,
 }
 
 impl Picture {
     /// All living trays but those set aside.
     pub(crate) fn of_the_living(journal: &Journal, stamp: &Stamp) -> Result<Self, Error> {
-        let touched_since = stamp.now - TimeDelta::days(SET_ASIDE_DAYS);
+        let since = stamp.now - TimeDelta::days(SET_ASIDE_DAYS);
         let mut picture = Self::of_the_garden(journal, stamp)?;
-        for tray in journal.living_trays(Some(touched_since))? {
+        for sowing in journal.sowings_touched_since(since)? {
+            picture.sowings.insert(sowing.sown.sowing, sowing);
+        }
+        for batch in journal.batches_touched_since(since)? {
+            picture.batches.insert(batch.batch, batch);
+        }
+        for tray in journal.living_trays(Some(since))? {
             picture.trays.insert(tray.described.tray, tray);
         }
-        for sowing in journal.living_sowings()? {
-            if picture.trays.contains_key(&sowing.sown.tray) {
-                picture.sowings.insert(sowing.sown.sowing, sowing);
-            }
-        }
-        for batch in journal.living_batches()? {
-            if picture.trays.contains_key(&batch.tray) {
-                picture.batches.insert(batch.batch, batch);
-            }
-        }
+        picture.read_trays_of_plants(journal)?;
+        picture.read_occupants(journal)?;
         picture.read_ancestors(journal)?;
         let today = picture.now(stamp).date();
+        picture.read_seed(journal, today)?;
         picture.read_readings(journal, days_before(today, READINGS_DAYS))?;
         picture.learn(journal, stamp)?;
         Ok(picture)
+    }
+
+    /// What is said of plants is said of their tray.
+    fn read_trays_of_plants(&mut self, journal: &Journal) -> Result<(), Error> {
+        let of_sowings = self.sowings.values().map(|sowing| sowing.sown.tray);
+        let of_batches = self.batches.values().map(|batch| batch.tray);
+        let trays: BTreeSet<TrayId> = of_sowings.chain(of_batches).collect();
+        for id in trays {
+            if !self.trays.contains_key(&id)
+                && let Some(tray) = journal.tray(id)?
+                && tray.emptied.is_none()
+            {
+                self.trays.insert(id, tray);
+            }
+        }
+        let trays = &self.trays;
+        self.sowings
+            .retain(|_, sowing| trays.contains_key(&sowing.sown.tray));
+        self.batches
+            .retain(|_, batch| trays.contains_key(&batch.tray));
+        Ok(())
+    }
+
+    /// All that lives in its trays, whenever something was said of it.
+    fn read_occupants(&mut self, journal: &Journal) -> Result<(), Error> {
+        let trays = self.trays.values();
+        let plants: BTreeSet<Plants> = trays
+            .flat_map(|tray| tray.occupants.iter().map(|held| held.plants))
+            .collect();
+        for plants in plants {
+            self.read_plants(journal, plants)?;
+        }
+        self.sowings.retain(|_, it| it.plants.ended.is_none());
+        self.batches.retain(|_, it| it.plants.ended.is_none());
+        Ok(())
+    }
+
+    /// The tests that run, and the stocktake: the packets are gone through in
+    /// its season only.
+    fn read_seed(&mut self, journal: &Journal, today: NaiveDate) -> Result<(), Error> {
+        self.tests = journal.running_tests()?;
+        for test in &self.tests {
+            if let Some(packet) = journal.packet(test.packet)? {
+                self.packets.insert(test.packet, packet);
+            }
+        }
+        if let Some(from) = stocktake_in_season(self, today) {
+            self.stocktake = Stocktake::of(&journal.packets_in_use()?, from);
+        }
+        Ok(())
     }
 
     /// Some packets with what is learnt of them, and no trays.
@@ -101,7 +166,16 @@ impl Picture {
     /// What the last finished sowings of its packets taught. Those that ended
     /// before the readings begin run at what is usual in their places.
     fn learn(&mut self, journal: &Journal, stamp: &Stamp) -> Result<(), Error> {
-        for packet in self.packets.values() {
+        let named = self.packets.values();
+        let crops: BTreeSet<String> = named.map(|it| it.described.crop.clone()).collect();
+        for crop in crops {
+            for packet in journal.packets_of_crop(&crop, KIN)? {
+                if !self.packets.contains_key(&packet.described.packet) {
+                    self.kin.insert(packet.described.packet, packet);
+                }
+            }
+        }
+        for packet in self.packets.values().chain(self.kin.values()) {
             let mut past = Vec::new();
             let lives = |id: &&SowingId| {
                 let sowing = self.sowings.get(*id);
@@ -140,6 +214,7 @@ impl Picture {
         let first = tray.opened_by.at.local.date();
         picture.trays.insert(id, tray);
         picture.read_descendants(journal)?;
+        picture.read_again(journal)?;
         picture.read_ancestors(journal)?;
         let relatives: BTreeSet<TrayId> = picture
             .sowings
@@ -226,6 +301,28 @@ impl Picture {
         Ok(())
     }
 
+    /// The sowings that those in the tray repeat, and those that repeat them.
+    fn read_again(&mut self, journal: &Journal) -> Result<(), Error> {
+        let sown = self.sowings.values().map(|sowing| &sowing.sown);
+        let before: Vec<SowingId> = sown.filter_map(|sown| sown.again_of).collect();
+        let ids: Vec<SowingId> = self.sowings.keys().copied().collect();
+        let mut wanted = before;
+        for id in ids {
+            for line in journal.timeline(&[Subject::Sowing(id)], AGAIN_LINES)? {
+                match line.holds {
+                    Some(Content::Sown(sown)) if sown.again_of == Some(id) => {
+                        wanted.push(sown.sowing);
+                    }
+                    _ => {}
+                }
+            }
+        }
+        for id in wanted {
+            self.read_plants(journal, Plants::Sowing(id))?;
+        }
+        Ok(())
+    }
+
     /// The batches that what is in the tray went on to.
     fn read_descendants(&mut self, journal: &Journal) -> Result<(), Error> {
         let plants = |state: &PlantsState| {
@@ -253,6 +350,12 @@ impl Picture {
                 .push(reading);
         }
         Ok(())
+    }
+
+    /// The packets of a crop that are in the picture.
+    pub(crate) fn packets_of(&self, crop: &str) -> impl Iterator<Item = &PacketState> {
+        let all = self.packets.values().chain(self.kin.values());
+        all.filter(move |packet| packet.described.crop == crop)
     }
 
     /// Now, in the garden's local time.
@@ -320,7 +423,7 @@ impl Picture {
     /// Last day away, if the grower is away on a day.
     pub(crate) fn away_until(&self, day: NaiveDate) -> Option<NaiveDate> {
         let away = self.garden.away.iter();
-        away.filter(|away| (away.from..=away.to).contains(&day))
+        away.filter(|away| away.from <= day && day <= away.to)
             .map(|away| away.to)
             .max()
     }

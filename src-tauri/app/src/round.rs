@@ -1,30 +1,37 @@
 //! The round as it is shown.
 
 use crate::job_key;
-use crate::jobs::{Job, LivingTray, Plan, kind_word};
+use crate::jobs::{Job, LivingTray, Plan, kind_word, low_in};
 use crate::nagging;
 use crate::picture::Picture;
 use crate::rounds;
 use crate::say::{Arg, Say};
 use crate::stage::{plants_line_with, reference};
+use crate::trays::code_order;
 use crate::view::{
-    JobKind, JobView, LastReading, NextDue, PlaceHead, PlaceRound, RangeView, RoundView, TrayCard,
+    JobKind, JobView, LastReading, NextDue, PlaceHead, PlaceRound, RangeView, RoundView, SeedJob,
+    TestHead, TrayCard,
 };
 use crate::words;
 use chrono::NaiveDateTime;
 use plumule_journal::content::Shown;
-use plumule_journal::id::PlaceId;
+use plumule_journal::id::{PlaceId, TrayId};
 use plumule_journal::state::PlaceState;
-use plumule_journal::subject::Plants;
+use plumule_journal::subject::{Plants, Subject};
+use plumule_journal::words::Container;
 
-/// What is due now, place by place. A living tray that stands nowhere (its
-/// move is missing from a merge) cannot be walked to and is not in it.
+/// So many trays to feel in one place are one job (judgement: more than a hand
+/// feels in passing).
+const MANY: usize = 4;
+
+/// What is due now, place by place, and of living trays that stand nowhere (a
+/// move is missing from a merge).
 pub(crate) fn round_view(picture: &Picture, now: NaiveDateTime) -> RoundView {
     let plan = Plan::of(picture, now);
     let all = plan.all();
     let (shown, rest): (Vec<Job>, Vec<Job>) = all
         .into_iter()
-        .partition(|job| job.place.is_some() && nagging::shown(picture, job, now));
+        .partition(|job| nagging::shown(picture, job, now));
     let places = picture
         .walk()
         .into_iter()
@@ -35,13 +42,43 @@ pub(crate) fn round_view(picture: &Picture, now: NaiveDateTime) -> RoundView {
     } else {
         None
     };
+    let lost: Vec<&LivingTray<'_>> = plan
+        .trays
+        .iter()
+        .filter(|tray| tray.place.is_none())
+        .collect();
     RoundView {
         at: now,
         evening: rounds::evening(picture, now.date()).is_some_and(|evening| now >= evening),
         places,
+        nowhere: cards(&plan, &lost, &shown),
+        seed: shown
+            .iter()
+            .filter(|job| job.of_seed())
+            .map(|job| seed_job(picture, job))
+            .collect(),
         next,
         any_living: !plan.trays.is_empty(),
         away_until: picture.away_until(now.date()),
+    }
+}
+
+fn reachable(job: &Job) -> bool {
+    job.place.is_some() || job.of_seed()
+}
+
+fn seed_job(picture: &Picture, job: &Job) -> SeedJob {
+    let test = match job.key.subject {
+        Subject::Test(id) => picture.tests.iter().find(|test| test.test == id),
+        _ => None,
+    };
+    SeedJob {
+        job: job_view(job),
+        test: test.map(|test| TestHead {
+            test: test.test.to_string(),
+            packet: test.packet.to_string(),
+            seeds: test.seeds,
+        }),
     }
 }
 
@@ -56,19 +93,78 @@ fn place_round(plan: &Plan<'_>, place: &PlaceState, shown: &[Job]) -> Option<Pla
         .map(job_view)
         .collect();
     let cards = cards(plan, &trays, shown);
-    let to_feel = of_place
+    let to_feel: Vec<TrayId> = of_place
         .filter(|job| job.kind == JobKind::FeelTheCompost)
-        .filter_map(|job| Some(job.tray?.to_string()))
+        .filter_map(|job| job.tray)
         .collect();
     (!trays.is_empty() || !jobs.is_empty()).then(|| PlaceRound {
         place: place_head(place),
         reading: last_reading(plan, id),
         heat_off: plan.temperatures.heat_off(id, plan.now).is_some(),
+        heat_off_since: heat_off_since(place, plan.now),
+        low_c: low_in(plan.picture, place, plan.now.date()).map(|(low_c, _)| low_c),
+        together: together(&trays, &to_feel),
         jobs,
         quiet: u32::try_from(trays.len() - cards.len()).unwrap_or(u32::MAX),
         cards,
-        to_feel,
+        to_feel: to_feel.iter().map(TrayId::to_string).collect(),
     })
+}
+
+/// Since when the heat is off, where nobody said until when.
+fn heat_off_since(place: &PlaceState, now: NaiveDateTime) -> Option<NaiveDateTime> {
+    let mut stretches = place.heat_off.iter().rev();
+    let open = stretches.find(|off| off.to.is_none() && off.from <= now)?;
+    Some(open.from)
+}
+
+/// Many trays in a place make one job: the smallest, the warmest and one at the
+/// edge tell for all of them.
+fn together(trays: &[&LivingTray<'_>], to_feel: &[TrayId]) -> Option<Say> {
+    if to_feel.len() < MANY {
+        return None;
+    }
+    let mut asked: Vec<&&LivingTray<'_>> = trays
+        .iter()
+        .filter(|tray| to_feel.contains(&tray.id))
+        .collect();
+    asked.sort_by_cached_key(|tray| code_order(&tray.state.described.code));
+    // A small vessel holds little; under no cover the sun and the air reach it.
+    let smallest = asked.iter().min_by_key(|tray| size(tray))?.id;
+    let open = asked
+        .iter()
+        .find(|tray| tray.id != smallest && !tray.under_cover());
+    let warmest = open.or(asked.get(1))?.id;
+    let mut others = asked.iter().rev();
+    let edge = others
+        .find(|tray| tray.id != smallest && tray.id != warmest)?
+        .id;
+    let code = |id: TrayId| {
+        let tray = asked.iter().find(|tray| tray.id == id);
+        Arg::Text(tray.map_or(String::new(), |tray| tray.state.described.code.clone()))
+    };
+    Some(
+        Say::new("why-feel-together")
+            .with("trays", Arg::Number(to_feel.len() as f64))
+            .with("smallest", code(smallest))
+            .with("warmest", code(warmest))
+            .with("edge", code(edge)),
+    )
+}
+
+/// From the smallest vessel to the largest.
+fn size(tray: &LivingTray<'_>) -> (u8, u32) {
+    let described = &tray.state.described;
+    let vessel = match described.container {
+        Container::DampPaper | Container::Bag => 0,
+        Container::Pot => 1,
+        Container::Cells => 2,
+        Container::Pots => 3,
+        Container::OpenTray => 4,
+    };
+    let cells = u32::from(described.rows) * u32::from(described.columns);
+    // More cells in a tray are smaller cells.
+    (vessel, u32::MAX - cells)
 }
 
 /// Trays with something due, in the order of their most pressing jobs.
@@ -146,22 +242,27 @@ fn last_reading(plan: &Plan<'_>, place: PlaceId) -> Option<LastReading> {
 
 /// The first of what is to come.
 fn next(picture: &Picture, jobs: &[Job], now: NaiveDateTime) -> Option<NextDue> {
-    let times = jobs.iter().filter(|job| job.place.is_some());
+    let times = jobs.iter().filter(|job| reachable(job));
     let (at, job) = times
         .filter_map(|job| Some((nagging::next_shown(picture, job, now)?, job)))
         .min_by_key(|(at, job)| (*at, !job.today, job.kind))?;
-    let place = picture.places.get(&job.place?)?;
-    let say = Say::new("next-due")
-        .with("job", words::word("job", kind_word(job.kind)))
-        .with("place", Arg::Text(place.described.name.clone()));
-    Some(NextDue { at, say })
+    let what = words::word("job", kind_word(job.kind));
+    let place = job.place.and_then(|place| picture.places.get(&place));
+    let say = match place {
+        Some(place) => Say::new("next-due").with("place", Arg::Text(place.described.name.clone())),
+        None => Say::new("next-due-seed"),
+    };
+    Some(NextDue {
+        at,
+        say: say.with("job", what),
+    })
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
     use crate::world::{World, at};
-    use plumule_journal::words::{Container, PlaceKind};
+    use plumule_journal::words::PlaceKind;
 
     fn world() -> World {
         let mut world = World::new();

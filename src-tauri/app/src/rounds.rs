@@ -7,6 +7,9 @@ use chrono::{Datelike, NaiveDate, NaiveDateTime, NaiveTime};
 /// March to May, in the south September to November.
 const EVENING_MONTHS: [u32; 3] = [3, 4, 5];
 
+/// A night as cold as this may bring frost to the ground, °C (judgement).
+const FROST_NEAR_C: f64 = 3.0;
+
 /// Hour of the morning's round unless one is set.
 const MORNING_HOUR: i64 = 8;
 
@@ -19,14 +22,26 @@ pub(crate) fn morning(picture: &Picture, day: NaiveDate) -> NaiveDateTime {
     day.and_time(described.map_or(hour(MORNING_HOUR), |described| described.morning))
 }
 
-/// The day's evening round, if it is the season for one and it is not the
-/// same as the morning's.
+/// The day's evening round, if it is the season for one or a cold night is
+/// ahead, and it is not the same as the morning's.
 pub(crate) fn evening(picture: &Picture, day: NaiveDate) -> Option<NaiveDateTime> {
-    let described = picture.garden.described.as_ref();
-    let time = described.map_or(hour(EVENING_HOUR), |described| described.evening);
-    let at = day.and_time(time);
+    let at = evening_of(picture, day);
     let month = month_in_the_north(picture, day);
-    (EVENING_MONTHS.contains(&month) && at > morning(picture, day)).then_some(at)
+    let wanted = EVENING_MONTHS.contains(&month) || cold_night(picture, day);
+    (wanted && at > morning(picture, day)).then_some(at)
+}
+
+/// When the evening's round is gathered on a day that has one.
+pub(crate) fn evening_of(picture: &Picture, day: NaiveDate) -> NaiveDateTime {
+    let described = picture.garden.described.as_ref();
+    day.and_time(described.map_or(hour(EVENING_HOUR), |described| described.evening))
+}
+
+/// Somebody said that the night after a day may bring frost.
+fn cold_night(picture: &Picture, day: NaiveDate) -> bool {
+    let nights = picture.garden.nights.iter();
+    let mut of_day = nights.filter(|night| night.night == day);
+    of_day.any(|night| night.low_c <= FROST_NEAR_C)
 }
 
 /// The month with the same season in the northern hemisphere.

@@ -1,12 +1,13 @@
 //! Settings: what is true of the growing, and the habits of the device.
 
 use crate::error::AppError;
-use crate::view::{DeviceForm, GardenForm, PlaceForm, RangeView, SettingsView};
-use chrono::NaiveTime;
+use crate::say::{Arg, Say};
+use crate::view::{AwayView, DeviceForm, GardenForm, PlaceForm, RangeView, SettingsView};
+use chrono::{NaiveDate, NaiveTime};
 use plumule_journal::Journal;
-use plumule_journal::content::{GardenDescribed, MonthDay, RangeC};
+use plumule_journal::content::{FrostReckoned, FrostSpread, GardenDescribed, MonthDay, RangeC};
 use plumule_journal::stamp::Stamp;
-use plumule_journal::state::PlaceState;
+use plumule_journal::state::{GardenState, PlaceState};
 
 /// A garden of which nothing was said yet: rounds at 08:00 and 18:00
 /// (judgement), the zone left to the caller.
@@ -27,17 +28,45 @@ pub(crate) fn view(
     stamp: &Stamp,
     demo: bool,
 ) -> Result<SettingsView, AppError> {
-    let garden = journal.garden()?.described.unwrap_or(GardenDescribed {
+    let state = journal.garden()?;
+    let garden = state.described.clone().unwrap_or(GardenDescribed {
         zone: stamp.zone.name().to_owned(),
         ..usual_garden()
     });
+    let zone = garden.zone.parse().unwrap_or(stamp.zone);
+    let now = stamp.now.with_timezone(&zone).naive_local();
     Ok(SettingsView {
         garden: garden_form(&garden),
+        frost: state.frost.as_ref().map(frost_say),
+        away: away(&state, now.date()),
         places: journal.places()?.iter().map(place_form).collect(),
         device,
         demo,
         entries: u32::try_from(journal.count()?).unwrap_or(u32::MAX),
     })
+}
+
+/// Days away that are not over yet.
+fn away(state: &GardenState, today: NaiveDate) -> Vec<AwayView> {
+    let away = state.away.iter();
+    away.filter(|away| away.to >= today && away.from <= away.to)
+        .map(|away| AwayView {
+            from: away.from,
+            to: (!away.open).then_some(away.to),
+            now: away.from <= today,
+        })
+        .collect()
+}
+
+fn frost_say(frost: &FrostReckoned) -> Say {
+    let years = |spread: Option<FrostSpread>| {
+        Arg::Number(f64::from(spread.map_or(0, |spread| spread.years)))
+    };
+    Say::new("frost-kept")
+        .with("from", Arg::Day(frost.first_day))
+        .with("to", Arg::Day(frost.last_day))
+        .with("spring", years(frost.spring))
+        .with("autumn", years(frost.autumn))
 }
 
 fn garden_form(garden: &GardenDescribed) -> GardenForm {

@@ -144,6 +144,9 @@ fn began_as(batch: &BatchState) -> Stage {
             step: Step::PottedOn,
             ..
         } => Stage::PottedOn,
+        Parent::Plants {
+            step: Step::SownOn, ..
+        } => Stage::ComingUp,
         Parent::Plants { .. } => Stage::PrickedOut,
     }
 }

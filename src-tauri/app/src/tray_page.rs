@@ -1,23 +1,25 @@
 //! One tray's page.
 
 use crate::error::AppError;
-use crate::growth::growth_at;
+use crate::growth::{Learnt, growth_at};
 use crate::jobs;
 use crate::judgement::{Case, reasons, verdict_view};
-use crate::packet_words::caution_of_crop;
+use crate::packet_words::{self, caution_of_crop};
 use crate::picture::Picture;
 use crate::round::{job_view, place_head};
 use crate::say::{Arg, Say};
+use crate::season::season_view;
 use crate::stage::{plants_line, reference};
 use crate::temperature::Temperatures;
 use crate::timeline;
-use crate::view::{Coded, PlantsPage, Relative, TrayView};
+use crate::view::{Coded, Explanation, PlantsPage, Relative, SeasonView, TrayView};
 use crate::words::{self, word};
-use chrono::NaiveDateTime;
+use chrono::{NaiveDate, NaiveDateTime};
 use plumule_journal::Journal;
+use plumule_journal::content::Seeds;
 use plumule_journal::id::TrayId;
 use plumule_journal::stamp::Stamp;
-use plumule_journal::state::{FeltAt, Mark, Parent, PlantsState, Problem, TrayState};
+use plumule_journal::state::{FeltAt, Mark, Parent, PlantsState, Problem, SowingState, TrayState};
 use plumule_journal::subject::{Plants, Subject};
 use plumule_journal::words::Step;
 use std::collections::BTreeSet;
@@ -109,16 +111,54 @@ fn page(
         relatives: from(picture, plants)
             .into_iter()
             .chain(to(picture, state))
+            .chain(sowing.into_iter().flat_map(|sowing| again(picture, sowing)))
             .collect(),
         depth_mm: sowing.and_then(|sowing| sowing.sown.depth_mm),
+        treatment: sowing.map(treated).unwrap_or_default(),
+        season: season_of(picture, plants, now.date()),
         wanted: sowing.and_then(|sowing| sowing.sown.wanted),
         forecast: case
             .as_ref()
-            .map(|case| case.growth.forecast_view(case.sowing, now.date())),
+            .map(|case| case.growth.forecast_view(picture, case.sowing, now.date())),
         verdict: case.as_ref().and_then(verdict_view),
         reasons: case.as_ref().map(reasons).unwrap_or_default(),
+        explained: sowing
+            .and_then(|sowing| sowing.explained.as_ref())
+            .map(|said| Explanation {
+                causes: said
+                    .causes
+                    .iter()
+                    .map(|it| it.as_str().to_owned())
+                    .collect(),
+                text: said.text.clone(),
+                at: said.at.at.local,
+            }),
+        learnt: sowing.map(|it| taught(picture, it)).unwrap_or_default(),
+        seeds_left: sowing
+            .filter(|sowing| sowing.sown.seeds != Seeds::Pinch)
+            .map(SowingState::seeds_left),
         caution: picture.book_crop(plants).and_then(caution_of_crop),
     })
+}
+
+/// The season of plants that are alive.
+fn season_of(picture: &Picture, plants: Plants, today: NaiveDate) -> Option<SeasonView> {
+    let lives = picture.plants(plants)?.ended.is_none();
+    let crop = picture.book_crop(plants).filter(|_| lives)?;
+    season_view(picture, crop, today)
+}
+
+/// What was done to the seed of a sowing before.
+fn treated(sowing: &SowingState) -> Vec<Say> {
+    let treatment = sowing.sown.treatment;
+    let soaked = treatment
+        .soaked_hours
+        .map(|hours| Say::new("treated-soaked").with("hours", Arg::Number(hours)));
+    let chipped = treatment.chipped.then(|| Say::new("treated-chipped"));
+    let cold = treatment
+        .cold_weeks
+        .map(|weeks| Say::new("treated-cold-weeks").with("weeks", Arg::Number(f64::from(weeks))));
+    [soaked, chipped, cold].into_iter().flatten().collect()
 }
 
 fn began(picture: &Picture, plants: Plants) -> Option<&Mark> {
@@ -166,6 +206,37 @@ fn to(picture: &Picture, state: &PlantsState) -> Vec<Relative> {
             relative(picture, "to", batch, part.number, went.step, &went.at)
         })
         .collect()
+}
+
+/// The sowing that one repeats or stands beside, and those that repeat it.
+fn again(picture: &Picture, sowing: &SowingState) -> Vec<Relative> {
+    let id = sowing.sown.sowing;
+    let before = sowing.sown.again_of.and_then(|of| picture.sowings.get(&of));
+    let before = before.map(|other| ("again_of", other));
+    let after = picture.sowings.values();
+    let after = after.filter(|other| other.sown.again_of == Some(id));
+    let all = before.into_iter().chain(after.map(|it| ("sown_again", it)));
+    all.filter_map(|(direction, other)| {
+        let tray = picture.trays.get(&other.sown.tray)?;
+        Some(Relative {
+            direction: direction.to_owned(),
+            plants: reference(Plants::Sowing(other.sown.sowing)),
+            tray: other.sown.tray.to_string(),
+            code: tray.described.code.clone(),
+            number: (other.sown.seeds != Seeds::Pinch).then(|| other.seeds()),
+            step: String::new(),
+            at: other.opened_by.at.local,
+        })
+    })
+    .collect()
+}
+
+/// What finished sowings of its packet, else of its crop, taught.
+fn taught(picture: &Picture, sowing: &SowingState) -> Vec<Say> {
+    let learnt = Learnt::for_sowing(picture, sowing);
+    let crop = picture.book_crop(Plants::Sowing(sowing.sown.sowing));
+    let pace = crop.and_then(|crop| packet_words::pace(&learnt, crop));
+    packet_words::own(&learnt).into_iter().chain(pace).collect()
 }
 
 fn relative(

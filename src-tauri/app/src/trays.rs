@@ -15,7 +15,7 @@ use plumule_journal::subject::Plants;
 use std::collections::BTreeSet;
 
 /// The most past trays that are listed.
-const PAST: usize = 200;
+pub(crate) const PAST: usize = 200;
 
 pub(crate) fn view(journal: &Journal, stamp: &Stamp) -> Result<TraysView, AppError> {
     let picture = Picture::of_the_living(journal, stamp)?;
@@ -70,7 +70,7 @@ pub(crate) fn code_order(code: &str) -> (String, u64, String) {
 }
 
 /// Trays of which nothing is due, in the order they come in.
-fn quiet_lines(
+pub(crate) fn quiet_lines(
     journal: &Journal,
     garden: &Picture,
     trays: Vec<TrayState>,
@@ -153,7 +153,7 @@ fn line(picture: &Picture, due: &[Job], tray: &TrayState, now: NaiveDateTime) ->
     }
 }
 
-fn lives(picture: &Picture, plants: Plants) -> bool {
+pub(crate) fn lives(picture: &Picture, plants: Plants) -> bool {
     picture
         .plants(plants)
         .is_some_and(|state| state.ended.is_none())

@@ -9,7 +9,26 @@ use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use plumule_agronomy::crops;
 use std::sync::OnceLock;
 
-const CORE: &str = include_str!("../../../ui/src/text/en-GB/core.ftl");
+/// The message files, all of them; a test holds the list against the folder.
+const FILES: &[&str] = &[
+    include_str!("../../../ui/src/text/en-GB/core.ftl"),
+    include_str!("../../../ui/src/text/en-GB/screens.ftl"),
+    include_str!("../../../ui/src/text/en-GB/later/archive.ftl"),
+    include_str!("../../../ui/src/text/en-GB/later/keep.ftl"),
+    include_str!("../../../ui/src/text/en-GB/later/judgement.ftl"),
+    include_str!("../../../ui/src/text/en-GB/later/labels.ftl"),
+    include_str!("../../../ui/src/text/en-GB/later/photos.ftl"),
+    include_str!("../../../ui/src/text/en-GB/later/bench.ftl"),
+    include_str!("../../../ui/src/text/en-GB/later/report.ftl"),
+    include_str!("../../../ui/src/text/en-GB/later/notices.ftl"),
+    include_str!("../../../ui/src/text/en-GB/later/paper.ftl"),
+    include_str!("../../../ui/src/text/en-GB/later/season.ftl"),
+    include_str!("../../../ui/src/text/en-GB/later/box.ftl"),
+    include_str!("../../../ui/src/text/en-GB/later/seed.ftl"),
+    include_str!("../../../ui/src/text/en-GB/later/settings.ftl"),
+    include_str!("../../../ui/src/text/en-GB/later/sow.ftl"),
+    include_str!("../../../ui/src/text/en-GB/later/year.ftl"),
+];
 
 /// The units a grower reads.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -37,9 +56,11 @@ fn bundle() -> &'static FluentBundle<FluentResource> {
         let language = "en-GB".parse().unwrap_or_default();
         let mut bundle = FluentBundle::new_concurrent(vec![language]);
         bundle.set_use_isolating(false);
-        // A line that cannot be read is left out; the tests read them all.
-        let core = FluentResource::try_new(CORE.to_owned()).unwrap_or_else(|(core, _)| core);
-        bundle.add_resource_overriding(core);
+        for file in FILES {
+            // A line that cannot be read is left out; the tests read them all.
+            let read = FluentResource::try_new((*file).to_owned()).unwrap_or_else(|(it, _)| it);
+            bundle.add_resource_overriding(read);
+        }
         bundle
     })
 }
@@ -77,6 +98,12 @@ pub fn word(set: &str, word: &str) -> Arg {
 #[must_use]
 pub fn key(set: &str, word: &str) -> String {
     format!("{set}-{}", word.replace('_', "-"))
+}
+
+/// A message that nothing fills.
+#[must_use]
+pub fn plain_text(key: &str) -> String {
+    format(key, &FluentArgs::new()).unwrap_or_else(|| key.to_owned())
 }
 
 /// Whether there is a message of this key.
@@ -123,7 +150,7 @@ fn text(arg: &Arg, units: Units, today: NaiveDate) -> String {
         Arg::Share(share) => format!("{} %", plain(share * 100.0, 0)),
         Arg::Day(day) => date(*day, today),
         Arg::Moment(at) => format!("{}, {}", date(at.date(), today), at.format("%H:%M")),
-        Arg::Word(key) => format(key, &FluentArgs::new()).unwrap_or_else(|| key.clone()),
+        Arg::Word(key) => plain_text(key),
         Arg::List(args) => list(args, units, today),
     }
 }
@@ -165,13 +192,30 @@ fn plain(number: f64, decimals: usize) -> String {
 mod tests {
     use super::*;
     use std::collections::BTreeMap;
+    use std::path::Path;
 
     #[test]
-    fn the_file_can_be_read_and_names_nothing_twice() {
-        let core = FluentResource::try_new(CORE.to_owned());
-        let core = core.map_err(|(_, errors)| errors).unwrap();
+    fn the_files_can_be_read_and_name_nothing_twice() {
         let mut bundle = FluentBundle::new_concurrent(vec!["en-GB".parse().unwrap()]);
-        assert_eq!(bundle.add_resource(core), Ok(()));
+        for file in FILES {
+            let read = FluentResource::try_new((*file).to_owned());
+            let read = read.map_err(|(_, errors)| errors).unwrap();
+            assert_eq!(bundle.add_resource(read), Ok(()));
+        }
+    }
+
+    #[test]
+    fn every_file_of_the_folder_is_read() {
+        let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../ui/src/text/en-GB");
+        for folder in [folder.join("later"), folder] {
+            for entry in std::fs::read_dir(folder).unwrap() {
+                let path = entry.unwrap().path();
+                if path.extension().is_some_and(|it| it == "ftl") {
+                    let text = std::fs::read_to_string(&path).unwrap();
+                    assert!(FILES.contains(&text.as_str()), "{}", path.display());
+                }
+            }
+        }
     }
 
     fn said(key: &str, args: &[(&str, Arg)], units: Units) -> String {

@@ -7,17 +7,18 @@ use crate::view::JobKind;
 use chrono::{NaiveDate, NaiveDateTime, NaiveTime};
 use plumule_journal::content::{
     GardenDescribed, Leaving, MonthDay, PacketDescribed, Part, PlaceDescribed, RangeC, Seeds,
-    Shown, Sown, TrayDescribed,
+    Shown, Sown, TrayDescribed, Treatment,
 };
 use plumule_journal::id::{BatchId, EntryId, PacketId, PlaceId, SowingId, TrayId};
 use plumule_journal::stamp::Happened;
 use plumule_journal::state::{
-    BatchState, CountAt, Cover, FeltAt, LeftAt, Mark, Numbers, Occupant, PacketState, Parent,
-    PlaceState, PlantsState, Reading, SowingState, Stay, TrayState, Unheated, WentOnAt,
+    AwayAt, BatchState, CountAt, Cover, FeltAt, LeftAt, Mark, NightAt, Numbers, Occupant,
+    PacketState, Parent, PlaceState, PlantsState, Reading, ShelteredAt, SowingState, Stay,
+    TrayState, Unheated, WentOnAt,
 };
 use plumule_journal::subject::Plants;
 use plumule_journal::words::{
-    Compost, Container, Feel, Light, Medium, Origin, PlaceKind, Step, Storage, Watering,
+    Compost, Container, Feel, Light, Medium, Origin, PlaceKind, Shelter, Step, Storage, Watering,
 };
 use std::collections::BTreeSet;
 use uuid::Uuid;
@@ -92,6 +93,7 @@ impl World {
             described,
             opened_by,
             heat_off: Vec::new(),
+            aired: None,
         };
         self.picture.places.insert(place, state);
         place
@@ -114,6 +116,33 @@ impl World {
         };
         let state = self.picture.places.get_mut(&place).unwrap();
         state.heat_off.push(stretch);
+    }
+
+    pub(crate) fn away(&mut self, from: &str, to: &str) {
+        let entry = self.mark("2026-01-01 08:00").entry;
+        self.picture.garden.away.push(AwayAt {
+            entry,
+            from: day(from),
+            to: day(to),
+            open: false,
+        });
+    }
+
+    /// Outdoors, or in a place.
+    pub(crate) fn night(&mut self, when: &str, place: Option<PlaceId>, low_c: f64) {
+        let mark = self.mark(when);
+        self.picture.garden.nights.push(NightAt {
+            night: mark.at.local.date(),
+            mark,
+            place,
+            low_c,
+        });
+    }
+
+    pub(crate) fn shelter(&mut self, tray: TrayId, when: &str, how: Shelter) {
+        let at = self.mark(when);
+        let sheltered = &mut self.tray_state(tray).sheltered;
+        sheltered.push(ShelteredAt { at, how });
     }
 
     pub(crate) fn read(&mut self, place: PlaceId, when: &str, shown: Shown) {
@@ -152,6 +181,7 @@ impl World {
             felt: Vec::new(),
             fed: Vec::new(),
             hardened: Vec::new(),
+            sheltered: Vec::new(),
             occupants: Vec::new(),
             emptied: None,
             problems: BTreeSet::new(),
@@ -222,6 +252,9 @@ impl World {
             treated: false,
             source: String::new(),
             note: String::new(),
+            f1: false,
+            saved_from: None,
+            price: String::new(),
             retired: false,
         };
         self.picture.packets.insert(
@@ -231,6 +264,10 @@ impl World {
                 opened_by: opened_by.clone(),
                 seeds_sown: seeds,
                 sowings: vec![sowing],
+                seeds_counted: None,
+                seeds_used: seeds,
+                tests: Vec::new(),
+                stock: None,
             },
         );
         self.occupy(tray, Plants::Sowing(sowing), cells);
@@ -250,6 +287,7 @@ impl World {
             depth_mm: Some(6.0),
             wanted: None,
             again_of: None,
+            treatment: Treatment::default(),
         };
         self.picture.sowings.insert(
             sowing,
@@ -258,6 +296,8 @@ impl World {
                 opened_by,
                 counts: Vec::new(),
                 dug: Vec::new(),
+                seeds_lost: Vec::new(),
+                explained: None,
                 plants: PlantsState::default(),
             },
         );

@@ -9,6 +9,7 @@ use crate::fold::Held;
 use crate::id::EntryId;
 use crate::stamp::{Happened, Stamp};
 use crate::store::read;
+use crate::subject::Subject;
 use crate::touches::opens;
 use crate::wish::Answer;
 use rusqlite::Connection;
@@ -119,7 +120,7 @@ fn before(db: &Connection, amendment: &Entry, root: EntryId) -> Result<Option<Am
     if let Some(Content::Amended(earlier)) = earlier.and_then(|earlier| earlier.content) {
         return Ok(Some(earlier));
     }
-    let original = understood(db, root)?.entry.content;
+    let original = understood(db, root)?.entry.content.clone();
     Ok(Some(Amended {
         root,
         content: original.map(Box::new),
@@ -170,10 +171,18 @@ fn building_on(db: &Connection, plan: &[Amended]) -> Result<Vec<EntryId>, Error>
                 follow(named, &planned, &mut gone, &mut open, &mut with_it);
             }
             for subject in opens(content) {
+                // What was sown again stands by itself.
+                let stays_or_falls = |content: &Content| match content {
+                    Content::Sown(sown) => {
+                        Subject::Sowing(sown.sowing) == subject
+                            || sown.again_of.map(Subject::Sowing) != Some(subject)
+                    }
+                    _ => true,
+                };
                 let about: Vec<Held> = read::timeline(db, subject, usize::MAX)?
                     .into_iter()
                     .map(|(_, held)| held)
-                    .filter(|held| !held.withdrawn() && held.content().is_some())
+                    .filter(|held| !held.withdrawn() && held.content().is_some_and(stays_or_falls))
                     .collect();
                 let still_open = about.iter().any(|held| {
                     !gone.contains(&held.entry.id)
@@ -208,7 +217,7 @@ fn follow(
 
 /// The entries that name a photo.
 fn naming(db: &Connection, photo: EntryId) -> Result<Vec<Held>, Error> {
-    let mut named = read::of_kind(db, "photo_named")?;
+    let mut named = read::photos(db, Subject::Garden)?;
     named.retain(|held| match held.content() {
         Some(Content::PhotoNamed(what)) => what.taken == photo,
         _ => false,

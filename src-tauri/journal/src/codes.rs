@@ -40,6 +40,8 @@ pub const REFUSALS: &[&str] = &[
     "tray_unknown",
     "sowing_unknown",
     "batch_unknown",
+    "test_unknown",
+    "item_unknown",
     "entry_unknown",
     "entry_not_understood",
     "id_taken",
@@ -64,10 +66,27 @@ pub const REFUSALS: &[&str] = &[
     "latitude_out_of_range",
     "month_day_unknown",
     "germination_out_of_range",
+    "saved_from_f1",
+    "test_closed",
+    // seeds
+    "more_than_tested",
+    // day: when it was started
+    "before_the_test",
     // first, last
     "year_out_of_range",
     // most: mm
     "depth_out_of_range",
+    // most: hours
+    "soak_out_of_range",
+    // day
+    "night_out_of_range",
+    // least, most: °C
+    "night_temperature_out_of_range",
+    "frost_nothing_reckoned",
+    "frost_out_of_range",
+    "not_away",
+    // name
+    "heat_not_off",
     "photo_malformed",
     "felt_nothing",
     "ends_before_it_starts",
@@ -86,6 +105,8 @@ pub const QUESTIONS: &[&str] = &[
     "far_back",
     // lost, there
     "count_falls",
+    // before, now
+    "test_count_falls",
     // place, temperature, before (°C)
     "reading_differs",
     // entries: how many go with it
@@ -106,6 +127,13 @@ pub const ERRORS: &[&str] = &[
     "file_failed",
     "cancelled",
     "backup_unknown",
+    "not_an_archive",
+    "archive_newer",
+    "archive_damaged",
+    "archive_too_large",
+    "passphrase_wanted",
+    "passphrase_wrong",
+    "passphrase_empty",
 ];
 
 /// What a check finds: `finding-<code>`.

@@ -4,10 +4,22 @@
 //! only added, with a default, and a kind that is not listed here is kept as
 //! it was written and passed on.
 
+mod care;
+mod seed;
+mod seen;
+
+pub use care::{
+    CameBack, FrostReckoned, FrostSpread, HeatBack, NightForecast, OfPlace, Sheltered, Treatment,
+};
+pub use seed::{
+    PacketDescribed, SeedsCounted, StockTaken, TestClosed, TestCounted, TestStarted, ToBuy,
+};
+pub use seen::{Explained, Noticed, SeedsLost};
+
 use crate::id::{BatchId, EntryId, PacketId, PlaceId, SowingId, TrayId};
 use crate::subject::{Plants, Subject};
 use crate::words::{
-    Compost, Container, Feel, Light, LossCause, Medium, Origin, PlaceKind, Step, Storage, Watering,
+    Compost, Container, Feel, Light, LossCause, Medium, Origin, PlaceKind, Step, Watering,
 };
 use chrono::{NaiveDate, NaiveDateTime, NaiveTime};
 use serde::{Deserialize, Serialize};
@@ -30,10 +42,28 @@ pub enum Content {
     GardenDescribed(GardenDescribed),
     /// The grower is away.
     Away(Away),
+    /// The grower came back.
+    CameBack(CameBack),
+    /// When frosts come, from a record; the last holds.
+    FrostReckoned(FrostReckoned),
+    /// How cold a night is to be.
+    NightForecast(NightForecast),
     /// A place and its attributes; the last holds.
     PlaceDescribed(PlaceDescribed),
     /// A packet and its attributes; the last holds.
     PacketDescribed(PacketDescribed),
+    /// The seeds left in a packet were counted.
+    SeedsCounted(SeedsCounted),
+    /// A packet was gone through at the stocktake.
+    StockTaken(StockTaken),
+    /// A germination test was started.
+    TestStarted(TestStarted),
+    /// The sprouted seeds of a germination test were counted.
+    TestCounted(TestCounted),
+    /// A germination test was closed.
+    TestClosed(TestClosed),
+    /// Something to buy, and how it stands with it; the last holds.
+    ToBuy(ToBuy),
     /// A tray and its attributes; the last holds.
     TrayDescribed(TrayDescribed),
     /// A tray came to stand in a place.
@@ -52,10 +82,16 @@ pub enum Content {
     Fed(OfTray),
     /// A tray was put out by day to harden off.
     HardenedOff(OfTray),
+    /// A tray was sheltered for the night.
+    Sheltered(Sheltered),
+    /// A lid was opened on a sunny day.
+    Aired(OfPlace),
     /// A thermometer was read.
     ReadingTaken(ReadingTaken),
     /// The heat of a place was off.
     HeatOff(HeatOff),
+    /// The heat of a place came back.
+    HeatBack(HeatBack),
     /// Plants were counted.
     Counted(Counted),
     /// Plants went on into other cells, as batches.
@@ -66,8 +102,14 @@ pub enum Content {
     Ready(OfPlants),
     /// Seeds were dug up and looked at.
     DugUp(DugUp),
+    /// Seeds were lost before they came up.
+    SeedsLost(SeedsLost),
     /// A sowing was given up: nothing came up.
     NothingCameUp(OfSowing),
+    /// The grower says why a sowing did badly.
+    Explained(Explained),
+    /// The grower saw how plants look.
+    Noticed(Noticed),
     /// A sowing or batch is done with.
     Finished(OfPlants),
     /// A note.
@@ -120,6 +162,9 @@ pub struct Away {
     pub from: NaiveDate,
     /// Last day away.
     pub to: NaiveDate,
+    /// Until the grower says so: `to` is only the latest.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub open: bool,
 }
 
 /// A place.
@@ -145,47 +190,6 @@ pub struct PlaceDescribed {
     #[serde(default)]
     pub position: u32,
     /// No longer used.
-    #[serde(default)]
-    pub retired: bool,
-}
-
-/// A packet.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-pub struct PacketDescribed {
-    /// Which packet.
-    pub packet: PacketId,
-    /// Key of the crop in the crop book, or the grower's own word.
-    pub crop: String,
-    /// Variety.
-    #[serde(default)]
-    pub variety: String,
-    /// Year packed.
-    #[serde(default)]
-    pub packed_year: Option<i32>,
-    /// Saved seed: year harvested.
-    #[serde(default)]
-    pub harvested_year: Option<i32>,
-    /// Sow-by date.
-    #[serde(default)]
-    pub sow_by: Option<NaiveDate>,
-    /// Germination stated on it, 0 to 1.
-    #[serde(default)]
-    pub stated_germination: Option<f64>,
-    /// Seeds when it was new.
-    #[serde(default)]
-    pub seeds: Option<u32>,
-    /// How it is stored.
-    pub storage: Storage,
-    /// Dressed or coated with a pesticide.
-    #[serde(default)]
-    pub treated: bool,
-    /// Where it came from.
-    #[serde(default)]
-    pub source: String,
-    /// Anything else.
-    #[serde(default)]
-    pub note: String,
-    /// Used up or given away.
     #[serde(default)]
     pub retired: bool,
 }
@@ -280,6 +284,9 @@ pub struct Sown {
     /// The sowing it repeats or stands beside.
     #[serde(default)]
     pub again_of: Option<SowingId>,
+    /// What was done to the seed before.
+    #[serde(default, skip_serializing_if = "Treatment::is_none")]
+    pub treatment: Treatment,
 }
 
 /// Plants without seed.
@@ -458,6 +465,9 @@ pub struct Noted {
 pub struct PhotoTaken {
     /// SHA-256 of the file, 64 hexadecimal digits.
     pub photo: String,
+    /// When the camera says it was taken, local time by the camera's clock.
+    #[serde(default)]
+    pub taken: Option<NaiveDateTime>,
     /// About what, unless it is to be named later.
     #[serde(default)]
     pub about: Option<Subject>,

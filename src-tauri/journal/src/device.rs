@@ -22,6 +22,7 @@ const MADE: &str = "journal";
 #[derive(Debug)]
 pub struct Device {
     db: Connection,
+    newer: Option<Error>,
 }
 
 impl Device {
@@ -44,11 +45,37 @@ impl Device {
             tx.pragma_update(None, "user_version", VERSION)?;
         }
         tx.commit()?;
-        let device = Self { db };
+        let device = Self { db, newer: None };
         if device.get(IDENTITY)?.is_none() {
             device.renew(stamp)?;
         }
         Ok(device)
+    }
+
+    /// As [`Device::open`], but one of a newer version is left as it is and
+    /// stands empty in memory: what is kept there is gone at the end.
+    ///
+    /// # Errors
+    /// As [`Device::open`], but for a newer one.
+    pub fn open_or_stand_in(home: &Path, stamp: &Stamp) -> Result<Self, Error> {
+        match Self::open(home, stamp) {
+            Err(newer @ Error::Newer { .. }) => {
+                let db = Connection::open_in_memory()?;
+                db.execute_batch(include_str!("device.sql"))?;
+                let device = Self {
+                    db,
+                    newer: Some(newer),
+                };
+                device.renew(stamp)?;
+                Ok(device)
+            }
+            opened => opened,
+        }
+    }
+
+    /// Why it only stands in, if it does.
+    pub(crate) fn newer(&mut self) -> Option<Error> {
+        self.newer.take()
     }
 
     /// The identity of this copy.
@@ -110,6 +137,17 @@ impl Device {
         Ok(())
     }
 
+    /// Keeps nothing under a key any more.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn forget(&self, key: &str) -> Result<(), Error> {
+        self.db
+            .prepare_cached("DELETE FROM kept WHERE key = ?1")?
+            .execute([key])?;
+        Ok(())
+    }
+
     /// Whether a notice was delivered.
     ///
     /// # Errors
@@ -165,6 +203,9 @@ mod tests {
             Some("{\"theme\":\"dark\"}")
         );
         assert_eq!(again.get("nothing").unwrap(), None);
+        again.forget("habits").unwrap();
+        again.forget("nothing").unwrap();
+        assert_eq!(again.get("habits").unwrap(), None);
         assert!(again.delivered("round").unwrap());
         assert_ne!(again.renew(&stamp(2)).unwrap(), id);
     }
@@ -178,7 +219,12 @@ mod tests {
             .pragma_update(None, "user_version", VERSION + 1)
             .unwrap();
         drop(device);
+        let before = std::fs::read(home.path().join("device.db")).unwrap();
         let error = Device::open(home.path(), &stamp(1)).unwrap_err();
         assert_eq!(error.code(), "journal_newer");
+        let stands_in = Device::open_or_stand_in(home.path(), &stamp(1)).unwrap();
+        stands_in.set("habits", "none").unwrap();
+        let after = std::fs::read(home.path().join("device.db")).unwrap();
+        assert_eq!(after, before);
     }
 }

@@ -13,6 +13,7 @@ use crate::subject::Subject;
 use crate::wish::Answer;
 use rusqlite::Connection;
 use std::collections::BTreeSet;
+use std::rc::Rc;
 
 /// An act being written, within a transaction that its caller commits if it
 /// was written, or never.
@@ -25,6 +26,8 @@ pub(crate) struct Door<'c> {
     seq: i64,
     lamport: i64,
     before: Before,
+    /// Of those, the ones to which something happened later than now.
+    ahead: BTreeSet<Subject>,
     touched: BTreeSet<Subject>,
     questions: Vec<Question>,
 }
@@ -48,6 +51,7 @@ impl<'c> Door<'c> {
             seq,
             lamport,
             before: Before::new(),
+            ahead: BTreeSet::new(),
             touched: BTreeSet::new(),
             questions: Vec::new(),
         })
@@ -108,15 +112,20 @@ impl<'c> Door<'c> {
         if line.len() > MAX_LINE {
             return refuse("entry_too_large");
         }
-        let entry = read::parse(&line)?;
+        let entry = Rc::new(read::parse(&line)?);
         let Some(nr) = add::entry(self.db, &entry)? else {
             return Err(Error::Damaged("a new line was there already".to_owned()));
         };
         let touched = project::entry(self.db, nr, &entry)?;
+        let now = *happened == self.stamp.happened();
         for subject in touched.keys() {
             if !self.before.contains_key(subject) {
                 let state = read::state(self.db, *subject)?;
                 self.before.insert(*subject, state);
+                let last_ms = read::last_ms(self.db, *subject)?.unwrap_or(i64::MIN);
+                if now && last_ms > self.stamp.now.timestamp_millis() {
+                    self.ahead.insert(*subject);
+                }
             }
         }
         project::refold_all(self.db, &touched)?;
@@ -127,7 +136,7 @@ impl<'c> Door<'c> {
     /// Written, unless it does not add up, or asks something that was not yet
     /// answered.
     pub fn close(mut self, how: How, confirmed: bool) -> Result<Answer, Error> {
-        settle(self.db, &self.before, how, &mut self.questions)?;
+        settle(self.db, &self.before, &self.ahead, how, &mut self.questions)?;
         if !confirmed && !self.questions.is_empty() {
             return Ok(Answer::AsksFirst(self.questions));
         }

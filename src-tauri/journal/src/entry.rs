@@ -8,6 +8,8 @@ use crate::id::{DeviceId, EntryId};
 use crate::stamp::Happened;
 use chrono::{DateTime, Utc};
 use serde::{Deserialize, Serialize};
+use serde_json::Value;
+use serde_json::value::RawValue;
 use sha2::{Digest, Sha256};
 
 /// Longest line taken in, bytes. The longest text the door lets in needs
@@ -60,9 +62,11 @@ pub struct Line {
     pub holds: Option<Content>,
     /// When it happened, after amendments.
     pub happened: Happened,
+    /// When the amendment that holds was made; none if there is none.
+    pub amended: Option<Happened>,
     /// Withdrawn.
     pub withdrawn: bool,
-    /// Corrected.
+    /// Corrected, in what it says or when it happened.
     pub corrected: bool,
     /// Of a kind or version that is not known here.
     pub unknown: bool,
@@ -86,7 +90,7 @@ pub enum BadLine {
 }
 
 #[derive(Serialize, Deserialize)]
-struct Envelope {
+struct Envelope<T> {
     id: EntryId,
     act: EntryId,
     device: DeviceId,
@@ -97,7 +101,7 @@ struct Envelope {
     hand: String,
     kind: String,
     v: u32,
-    what: serde_json::Value,
+    what: T,
 }
 
 /// What an entry is written from.
@@ -116,7 +120,7 @@ pub(crate) struct Draft<'a> {
 #[derive(Deserialize)]
 struct Tagged {
     kind: String,
-    what: serde_json::Value,
+    what: Value,
 }
 
 impl Entry {
@@ -133,7 +137,7 @@ impl Entry {
         if line.contains(['\n', '\r']) {
             return Err(BadLine::Broken);
         }
-        let envelope: Envelope = serde_json::from_str(line)?;
+        let envelope: Envelope<&RawValue> = serde_json::from_str(line)?;
         if envelope.seq < 1
             || envelope.lamport < 0
             || envelope.seq > MAX_COUNTER
@@ -144,6 +148,10 @@ impl Entry {
         let content = (envelope.v == KIND_VERSION)
             .then(|| content_of(&envelope.kind, envelope.what))
             .flatten();
+        if content.is_none() {
+            // What others must be able to read: no deeper than this is read.
+            serde_json::from_str::<Value>(envelope.what.get())?;
+        }
         Ok(Self {
             id: envelope.id,
             act: envelope.act,
@@ -185,8 +193,8 @@ impl Entry {
     }
 }
 
-fn content_of(kind: &str, what: serde_json::Value) -> Option<Content> {
-    let tagged =
-        serde_json::Map::from_iter([("kind".to_owned(), kind.into()), ("what".to_owned(), what)]);
-    serde_json::from_value(tagged.into()).ok()
+fn content_of(kind: &str, what: &RawValue) -> Option<Content> {
+    let kind = serde_json::to_string(kind).ok()?;
+    let what = what.get();
+    serde_json::from_str(&format!("{{\"kind\":{kind},\"what\":{what}}}")).ok()
 }

@@ -118,9 +118,89 @@ pub enum Error {
     /// There is no backup of that name.
     #[error("no such backup")]
     NoBackup,
+    /// A file is no archive that can be taken; nothing was changed.
+    #[error("the archive: {0}")]
+    Archive(Fault),
+}
+
+/// Why a file is no archive that can be taken.
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+pub enum Fault {
+    /// Something else altogether.
+    #[error("not an archive of a journal")]
+    NotAnArchive,
+    /// Written by a newer version in a way this one cannot read.
+    #[error("it has version {found}, this program knows {known}")]
+    Newer {
+        /// Its version.
+        found: u32,
+        /// The newest known.
+        known: u32,
+    },
+    /// It is not what was written.
+    #[error("{member}: {what}")]
+    Damaged {
+        /// Where.
+        member: String,
+        /// What is wrong there.
+        what: String,
+    },
+    /// More than [`crate::archive`]'s limits allow.
+    #[error("too large: {0}")]
+    TooLarge(&'static str),
+    /// It is under a passphrase, and none was given.
+    #[error("it wants a passphrase")]
+    PassphraseWanted,
+    /// It is under another passphrase.
+    #[error("the passphrase is wrong")]
+    PassphraseWrong,
+    /// No letter in it.
+    #[error("the passphrase is empty")]
+    PassphraseEmpty,
+}
+
+impl Fault {
+    /// Damage of a member.
+    pub(crate) fn damaged(member: &str, what: impl ToString) -> Self {
+        Self::Damaged {
+            member: member.to_owned(),
+            what: what.to_string(),
+        }
+    }
+
+    /// Damage of a line of the entries.
+    pub(crate) fn line(number: u64, what: impl ToString) -> Self {
+        Self::damaged(&format!("line {number}"), what)
+    }
+
+    fn code(&self) -> &'static str {
+        match self {
+            Self::NotAnArchive => "not_an_archive",
+            Self::Newer { .. } => "archive_newer",
+            Self::Damaged { .. } => "archive_damaged",
+            Self::TooLarge(_) => "archive_too_large",
+            Self::PassphraseWanted => "passphrase_wanted",
+            Self::PassphraseWrong => "passphrase_wrong",
+            Self::PassphraseEmpty => "passphrase_empty",
+        }
+    }
+}
+
+impl From<Fault> for Error {
+    fn from(fault: Fault) -> Self {
+        Error::Archive(fault)
+    }
 }
 
 impl Error {
+    /// The versions found and known, if it is about those.
+    pub(crate) fn versions(&self) -> Option<(i64, i64)> {
+        match self {
+            Error::Newer { found, known } => Some((*found, *known)),
+            _ => None,
+        }
+    }
+
     /// Its stable code: of a refusal the refusal's own, else one of
     /// [`crate::codes::ERRORS`].
     #[must_use]
@@ -134,6 +214,7 @@ impl Error {
             Error::NotAJournal => "not_a_journal",
             Error::Cancelled => "cancelled",
             Error::NoBackup => "backup_unknown",
+            Error::Archive(fault) => fault.code(),
         }
     }
 }

@@ -122,7 +122,13 @@ pub(crate) fn sha256(path: &Path) -> Result<String, Error> {
     Ok(hex(&sum.finalize()))
 }
 
-fn hex(bytes: &[u8]) -> String {
+/// SHA-256 of bytes, in hexadecimal digits.
+pub(crate) fn sha256_of(bytes: &[u8]) -> String {
+    hex(&Sha256::digest(bytes))
+}
+
+/// Hexadecimal digits.
+pub(crate) fn hex(bytes: &[u8]) -> String {
     bytes.iter().map(|byte| format!("{byte:02x}")).collect()
 }
 

@@ -1,6 +1,6 @@
 //! What a check of the journal finds, and how long work tells how far it is.
 
-use crate::error::{Args, Value};
+use crate::error::{Args, Error, Value};
 
 /// What long work is at.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -17,6 +17,8 @@ pub enum Step {
     Copy,
     /// Reading what a damaged file still gives.
     Salvage,
+    /// Reading an archive from end to end, every hash compared.
+    Verify,
 }
 
 /// How far long work is.
@@ -32,6 +34,15 @@ pub struct Progress {
 
 /// Told how far work is; false cancels it.
 pub type Watch<'a> = dyn FnMut(Progress) -> bool + 'a;
+
+/// Tells how far work is, and fails if that cancels it.
+pub(crate) fn go_on(watch: &mut Watch, progress: Progress) -> Result<(), Error> {
+    if watch(progress) {
+        Ok(())
+    } else {
+        Err(Error::Cancelled)
+    }
+}
 
 /// One thing that is not as it should be.
 #[derive(Clone, Debug, PartialEq)]

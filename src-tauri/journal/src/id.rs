@@ -57,6 +57,14 @@ id!(
     /// Plants that went on together.
     BatchId
 );
+id!(
+    /// A germination test.
+    TestId
+);
+id!(
+    /// Something to buy.
+    ItemId
+);
 
 /// Ids made under one stamp for one purpose: UUIDs of version 7 (RFC 9562,
 /// 5.7), the time from the stamp and the rest from its entropy. The same stamp

@@ -1,24 +1,19 @@
 //! The journal as others use it.
 
+mod asks;
+
 use crate::content::Content;
 use crate::device::{Device, make_folder};
 use crate::door::Door;
-use crate::entry::Line;
 use crate::error::Error;
 use crate::finding::{Findings, Watch};
-use crate::fold::State;
-use crate::id::{BatchId, DeviceId, EntryId, PacketId, PlaceId, SowingId, TrayId};
+use crate::id::{DeviceId, EntryId};
+use crate::merge::Union;
 use crate::stamp::{Happened, Stamp};
-use crate::state::{
-    BatchState, GardenState, PacketState, PlaceState, Reading, SowingState, TrayState,
-};
-use crate::store::{open, project, read};
-use crate::subject::Subject;
+use crate::store::{newer, open, project};
 use crate::wish::{Answer, Report, Wish};
-use crate::{amend, audit, backup, check, label, merge};
-use chrono::{DateTime, NaiveDate, Utc};
+use crate::{amend, audit, backup, check};
 use rusqlite::{Connection, Transaction, TransactionBehavior};
-use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 
 /// A journal, open: the one way to write it and to read what it adds up to.
@@ -28,6 +23,8 @@ pub struct Journal {
     device: Device,
     id: DeviceId,
     home: PathBuf,
+    /// Versions found and known, if a newer program wrote it.
+    newer: Option<(i64, i64)>,
 }
 
 /// A transaction that no other writer can come between.
@@ -55,35 +52,33 @@ fn settled(tx: Transaction<'_>, answer: Answer) -> Result<Answer, Error> {
     Ok(answer)
 }
 
-macro_rules! one {
-    ($(#[$doc:meta])* $name:ident, $id:ident, $variant:ident, $state:ident) => {
-        $(#[$doc])*
-        ///
-        /// # Errors
-        /// If the database fails.
-        pub fn $name(&self, id: $id) -> Result<Option<$state>, Error> {
-            Ok(match read::state(&self.db, Subject::$variant(id))? {
-                Some(State::$variant(state)) => Some(state),
-                _ => None,
-            })
-        }
-    };
-}
-
 impl Journal {
     /// Opens or makes a home: `journal/` with `journal.db`, `photos/` and
     /// `backups/`, and `device.db` beside it.
     ///
     /// # Errors
-    /// If a file cannot be opened, is newer, damaged, or not ours; it is left
-    /// as it was.
+    /// If a file cannot be opened, is damaged, or not ours; it is left as it
+    /// was. One that is newer opens for reading ([`Journal::read_only`]),
+    /// unless nothing of it can be read.
     pub fn open(home: &Path, stamp: &Stamp) -> Result<Self, Error> {
         let folder = home.join("journal");
         make_folder(&folder.join("photos"))?;
         make_folder(&folder.join("backups"))?;
-        let device = Device::open(home, stamp)?;
+        let mut device = Device::open_or_stand_in(home, stamp)?;
+        let path = folder.join("journal.db");
         let expect = device.expect()?;
-        let db = open::journal(&folder.join("journal.db"), expect)?;
+        let opened = match device.newer() {
+            Some(newer) => Err(newer),
+            None => open::journal(&path, expect),
+        };
+        let (db, newer) = match opened {
+            // If nothing of it can be read, that it is newer says why.
+            Err(newer @ Error::Newer { .. }) => match newer::read(&path) {
+                Ok(db) => (db, newer.versions()),
+                Err(_) => return Err(newer),
+            },
+            opened => (opened?, None),
+        };
         if expect == open::Expect::Any {
             device.made()?;
         }
@@ -93,7 +88,23 @@ impl Journal {
             device,
             id,
             home: home.to_owned(),
+            newer,
         })
+    }
+
+    /// It was written by a newer version and can only be read; every write
+    /// fails with `journal_newer` until this program is updated.
+    #[must_use]
+    pub fn read_only(&self) -> bool {
+        self.newer.is_some()
+    }
+
+    /// Fails if it can only be read.
+    pub(crate) fn for_writing(&self) -> Result<(), Error> {
+        match self.newer {
+            Some((found, known)) => Err(Error::Newer { found, known }),
+            None => Ok(()),
+        }
     }
 
     /// The identity this copy writes under.
@@ -110,6 +121,7 @@ impl Journal {
     /// [`Error::Refused`] with a code, or if the database fails; nothing was
     /// written then, nor when it asks first.
     pub fn write(&mut self, stamp: &Stamp, wish: Wish) -> Result<Answer, Error> {
+        self.for_writing()?;
         let tx = begin(&mut self.db)?;
         let answer = through(&tx, self.id, stamp, wish)?;
         settled(tx, answer)
@@ -125,6 +137,7 @@ impl Journal {
         &mut self,
         acts: impl IntoIterator<Item = (Stamp, Wish)>,
     ) -> Result<Answer, Error> {
+        self.for_writing()?;
         let tx = begin(&mut self.db)?;
         let mut last = None;
         for (stamp, wish) in acts {
@@ -153,6 +166,7 @@ impl Journal {
         hand: &str,
         confirmed: bool,
     ) -> Result<Answer, Error> {
+        self.for_writing()?;
         let tx = begin(&mut self.db)?;
         let door = Door::open(&tx, stamp, self.id, hand)?;
         let answer = amend::undo(door, stamp, act, confirmed)?;
@@ -171,6 +185,7 @@ impl Journal {
         hand: &str,
         confirmed: bool,
     ) -> Result<Answer, Error> {
+        self.for_writing()?;
         let tx = begin(&mut self.db)?;
         let door = Door::open(&tx, stamp, self.id, hand)?;
         let answer = amend::withdraw(door, stamp, root, confirmed)?;
@@ -192,142 +207,11 @@ impl Journal {
         hand: &str,
         confirmed: bool,
     ) -> Result<Answer, Error> {
+        self.for_writing()?;
         let tx = begin(&mut self.db)?;
         let door = Door::open(&tx, stamp, self.id, hand)?;
         let answer = amend::correct(door, stamp, root, content, happened, confirmed)?;
         settled(tx, answer)
-    }
-
-    /// The next free code for a label: this device's letter and a number.
-    ///
-    /// # Errors
-    /// If the database fails.
-    pub fn next_code(&self) -> Result<String, Error> {
-        label::next(&self.db, self.id)
-    }
-
-    /// The garden, with jobs put off and dismissed for what lives.
-    ///
-    /// # Errors
-    /// If the database fails.
-    pub fn garden(&self) -> Result<GardenState, Error> {
-        read::garden(&self.db)
-    }
-
-    /// All places, in walking order (position, then id), retired ones last.
-    ///
-    /// # Errors
-    /// If the database fails.
-    pub fn places(&self) -> Result<Vec<PlaceState>, Error> {
-        let mut places: Vec<PlaceState> = read::living(&self.db, "place", i64::MIN)?;
-        places.extend(read::past::<PlaceState>(&self.db, "place", usize::MAX)?);
-        places.sort_by_key(|place| {
-            let described = &place.described;
-            (described.retired, described.position, described.place)
-        });
-        Ok(places)
-    }
-
-    /// All packets, latest used first, retired ones last.
-    ///
-    /// # Errors
-    /// If the database fails.
-    pub fn packets(&self) -> Result<Vec<PacketState>, Error> {
-        let mut packets: Vec<PacketState> = read::living(&self.db, "packet", i64::MIN)?;
-        packets.reverse();
-        packets.extend(read::past::<PacketState>(&self.db, "packet", usize::MAX)?);
-        Ok(packets)
-    }
-
-    one!(
-        /// A place.
-        place, PlaceId, Place, PlaceState
-    );
-    one!(
-        /// A packet.
-        packet, PacketId, Packet, PacketState
-    );
-    one!(
-        /// A tray.
-        tray, TrayId, Tray, TrayState
-    );
-    one!(
-        /// A sowing.
-        sowing, SowingId, Sowing, SowingState
-    );
-    one!(
-        /// A batch.
-        batch, BatchId, Batch, BatchState
-    );
-
-    /// Trays in use, all or those touched since an instant: felt, moved, fed
-    /// and so on, or sown into. What happens to plants in it does not count.
-    ///
-    /// # Errors
-    /// If the database fails.
-    pub fn living_trays(
-        &self,
-        touched_since: Option<DateTime<Utc>>,
-    ) -> Result<Vec<TrayState>, Error> {
-        let since = touched_since.map_or(i64::MIN, |since| since.timestamp_millis());
-        read::living(&self.db, "tray", since)
-    }
-
-    /// Trays no longer in use, latest first.
-    ///
-    /// # Errors
-    /// If the database fails.
-    pub fn past_trays(&self, limit: usize) -> Result<Vec<TrayState>, Error> {
-        read::past(&self.db, "tray", limit)
-    }
-
-    /// Sowings that have not ended.
-    ///
-    /// # Errors
-    /// If the database fails.
-    pub fn living_sowings(&self) -> Result<Vec<SowingState>, Error> {
-        read::living(&self.db, "sowing", i64::MIN)
-    }
-
-    /// Batches that have not ended.
-    ///
-    /// # Errors
-    /// If the database fails.
-    pub fn living_batches(&self) -> Result<Vec<BatchState>, Error> {
-        read::living(&self.db, "batch", i64::MIN)
-    }
-
-    /// Readings of local days since one, of all places, by time.
-    ///
-    /// # Errors
-    /// If the database fails.
-    pub fn readings(&self, since: NaiveDate) -> Result<Vec<Reading>, Error> {
-        read::readings(&self.db, since)
-    }
-
-    /// What was written about some subjects, latest first; withdrawn entries
-    /// too. An entry about several of them comes once.
-    ///
-    /// # Errors
-    /// If the database fails.
-    pub fn timeline(&self, subjects: &[Subject], limit: usize) -> Result<Vec<Line>, Error> {
-        let mut found = BTreeMap::new();
-        for subject in subjects {
-            found.extend(read::timeline(&self.db, *subject, limit)?);
-        }
-        let mut held: Vec<_> = found.into_values().collect();
-        held.sort_by(|a, b| b.when().cmp(&a.when()));
-        held.truncate(limit);
-        Ok(held.into_iter().map(|held| held.into_line()).collect())
-    }
-
-    /// An entry with its amendments.
-    ///
-    /// # Errors
-    /// If the database fails.
-    pub fn entry(&self, id: EntryId) -> Result<Option<Line>, Error> {
-        let found = read::roots(&self.db, id)?.into_iter().next();
-        Ok(found.map(|(_, held)| held.into_line()))
     }
 
     /// Throws all projections away and makes them again from the entries.
@@ -335,17 +219,10 @@ impl Journal {
     /// # Errors
     /// If the database fails; the old ones hold then.
     pub fn rebuild(&mut self) -> Result<(), Error> {
+        self.for_writing()?;
         let tx = begin(&mut self.db)?;
         project::rebuild(&tx)?;
         Ok(tx.commit()?)
-    }
-
-    /// All lines as they were written, in the order of arrival.
-    ///
-    /// # Errors
-    /// If the database fails.
-    pub fn lines(&self) -> Result<Vec<String>, Error> {
-        read::lines(&self.db)
     }
 
     /// Takes in lines of a journal, another's or this one's own, after a backup
@@ -358,26 +235,45 @@ impl Journal {
     pub fn take_in<'a>(
         &mut self,
         stamp: &Stamp,
-        lines: impl Iterator<Item = &'a str>,
+        mut lines: impl Iterator<Item = &'a str>,
     ) -> Result<Report, Error> {
-        if self.count()? > 0 && !backup::is_current(self)? {
-            backup::make(self, stamp, &mut |_| true)?;
-        }
-        let tx = begin(&mut self.db)?;
-        let report = merge::take_in(tx, stamp, &self.device, self.id, lines)?;
-        self.id = self.device.id()?;
-        Ok(report)
+        self.back_up_first(stamp, &mut |_| true)?;
+        let united = self.unite(stamp, &mut |union| {
+            for (number, line) in (1..).zip(lines.by_ref()) {
+                union.line(number, line)?;
+            }
+            Ok(())
+        });
+        united.map(|((), report)| report)
     }
 
-    /// How many entries there are.
-    ///
-    /// # Errors
-    /// If the database fails.
-    pub fn count(&self) -> Result<u64, Error> {
-        let count: i64 = self
-            .db
-            .query_row("SELECT COUNT(*) FROM entries", [], |row| row.get(0))?;
-        Ok(u64::try_from(count).unwrap_or(0))
+    /// A backup, unless the newest holds what is here.
+    pub(crate) fn back_up_first(&self, stamp: &Stamp, watch: &mut Watch) -> Result<(), Error> {
+        if self.count()? > 0 && !backup::is_current(self)? {
+            backup::make(self, stamp, watch)?;
+        }
+        Ok(())
+    }
+
+    /// A union with what `bring` brings, all of it or nothing.
+    pub(crate) fn unite<T>(
+        &mut self,
+        stamp: &Stamp,
+        bring: &mut dyn FnMut(&mut Union) -> Result<T, Error>,
+    ) -> Result<(T, Report), Error> {
+        self.for_writing()?;
+        let tx = begin(&mut self.db)?;
+        let mut union = Union::into(&tx, self.id);
+        let brought = bring(&mut union)?;
+        let report = union.finish()?;
+        // First: an identity too many does no harm, one shared by two copies
+        // does.
+        if report.new_identity {
+            self.device.renew(stamp)?;
+        }
+        tx.commit()?;
+        self.id = self.device.id()?;
+        Ok((brought, report))
     }
 
     /// Checks everything there is: the file, every entry, what they add up to,

@@ -4,6 +4,7 @@
 //! Crops are keys here: what they mean is the agronomy's business.
 
 mod amend;
+pub mod archive;
 mod audit;
 pub mod backup;
 mod check;
@@ -20,8 +21,10 @@ pub mod id;
 mod journal;
 mod label;
 mod merge;
+pub mod photos;
 mod recover;
 mod salvage;
+pub mod shared;
 pub mod stamp;
 mod standing;
 pub mod state;
@@ -39,9 +42,9 @@ pub use audit::Gap;
 pub use codes::ALL_CODES;
 pub use device::Device;
 pub use entry::{Entry, Line};
-pub use error::{Error, Question, Refusal, Value};
-pub use finding::{Finding, Findings, Progress};
+pub use error::{Error, Fault, Question, Refusal, Value};
+pub use finding::{Finding, Findings, Progress, Step, Watch};
 pub use id::Ids;
 pub use journal::Journal;
-pub use recover::{Recovery, recover};
+pub use recover::{Recovery, look_over, recover};
 pub use wish::{Answer, Report, Wish};

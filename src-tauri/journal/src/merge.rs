@@ -1,61 +1,76 @@
 //! Taking in another journal's lines: a set union, then what it touches is
 //! folded anew. In any order, any number of times, the result is the same.
 
-use crate::device::Device;
 use crate::entry::Entry;
 use crate::error::Error;
 use crate::id::DeviceId;
-use crate::stamp::Stamp;
 use crate::store::{add, project};
 use crate::wish::Report;
-use rusqlite::{Connection, Transaction};
+use rusqlite::Connection;
+use std::rc::Rc;
 
-pub(crate) fn take_in<'a>(
-    tx: Transaction,
-    stamp: &Stamp,
-    device: &Device,
+/// A union in the making, inside a transaction that its caller commits.
+pub(crate) struct Union<'c> {
+    db: &'c Connection,
     own: DeviceId,
-    lines: impl Iterator<Item = &'a str>,
-) -> Result<Report, Error> {
-    let report = union(&tx, own, lines)?;
-    // First: an identity too many does no harm, one shared by two copies does.
-    if report.new_identity {
-        device.renew(stamp)?;
-    }
-    tx.commit()?;
-    Ok(report)
+    report: Report,
+    batch: project::Batch<'c>,
 }
 
-/// The union alone, inside a transaction.
-pub(crate) fn union<'a>(
-    db: &Connection,
-    own: DeviceId,
-    lines: impl Iterator<Item = &'a str>,
-) -> Result<Report, Error> {
-    let mut report = Report::default();
-    let mut touched = project::Touched::new();
-    for (number, line) in (1..).zip(lines) {
-        let line = line.strip_suffix('\r').unwrap_or(line);
-        if line.trim().is_empty() {
-            continue;
+impl<'c> Union<'c> {
+    /// Into a journal of this identity.
+    pub fn into(db: &'c Connection, own: DeviceId) -> Self {
+        Self {
+            db,
+            own,
+            report: Report::default(),
+            batch: project::Batch::new(db),
         }
-        let Ok(entry) = Entry::parse(line) else {
-            report.damaged.push(number);
-            continue;
-        };
-        let clash = entry.device == own && add::number_taken(db, entry.device, entry.seq)?;
-        let Some(nr) = add::entry(db, &entry)? else {
+    }
+
+    /// What it goes into.
+    pub fn db(&self) -> &'c Connection {
+        self.db
+    }
+
+    /// An entry; whether it is new.
+    pub fn entry(&mut self, entry: &Rc<Entry>) -> Result<bool, Error> {
+        let (db, report) = (self.db, &mut self.report);
+        let clash = entry.device == self.own && add::number_taken(db, entry.device, entry.seq)?;
+        let Some(nr) = add::entry(db, entry)? else {
             report.known += 1;
-            continue;
+            return Ok(false);
         };
         report.new += 1;
         report.new_identity |= clash;
         report.unknown_kinds += u64::from(entry.content.is_none());
-        for (subject, weighs) in project::entry(db, nr, &entry)? {
-            *touched.entry(subject).or_default() |= weighs;
+        match report.kinds.get_mut(&entry.kind) {
+            Some(count) => *count += 1,
+            None => drop(report.kinds.insert(entry.kind.clone(), 1)),
+        }
+        self.batch.entry(nr, entry)?;
+        Ok(true)
+    }
+
+    /// A line, by its number from 1; a damaged one is reported and left out.
+    pub fn line(&mut self, number: u64, line: &str) -> Result<(), Error> {
+        let line = line.strip_suffix('\r').unwrap_or(line);
+        if line.trim().is_empty() {
+            return Ok(());
+        }
+        match Entry::parse(line) {
+            Ok(entry) => self.entry(&Rc::new(entry)).map(drop),
+            Err(_) => {
+                self.report.damaged.push(number);
+                Ok(())
+            }
         }
     }
-    project::refold_all(db, &touched)?;
-    report.touched = project::subjects(&touched);
-    Ok(report)
+
+    /// Folds what it touched.
+    pub fn finish(self) -> Result<Report, Error> {
+        let mut report = self.report;
+        report.touched = self.batch.finish()?;
+        Ok(report)
+    }
 }

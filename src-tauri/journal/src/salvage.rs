@@ -7,7 +7,7 @@ use crate::error::Error;
 use crate::files;
 use crate::finding::{Progress, Step, Watch};
 use crate::id::DeviceId;
-use crate::merge;
+use crate::merge::Union;
 use crate::store::open;
 use crate::store::walk::{Found, last, walk};
 use rusqlite::{Connection, OptionalExtension};
@@ -67,7 +67,11 @@ pub(crate) fn into(
     salvaged.read = u64::try_from(lines.len()).unwrap_or(u64::MAX);
     let tx = db.transaction()?;
     let nobody = DeviceId(uuid::Uuid::nil());
-    salvaged.new = merge::union(&tx, nobody, lines.iter().map(String::as_str))?.new;
+    let mut union = Union::into(&tx, nobody);
+    for (number, line) in (1..).zip(&lines) {
+        union.line(number, line)?;
+    }
+    salvaged.new = union.finish()?.new;
     tx.commit()?;
     Ok(salvaged)
 }

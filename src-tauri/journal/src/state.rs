@@ -1,15 +1,19 @@
 //! What the entries about one thing add up to. Each state is
 //! `fold(the entries that touch it)` and can be thrown away and made again.
 
+mod seed;
+
+pub use seed::{ItemState, PacketState, PacketTest, SeedsAt, StockAt, TestCount, TestState};
+
 use crate::content::{
-    Away, GardenDescribed, JobKey, Leaving, PacketDescribed, Part, PlaceDescribed, RangeC, Seeds,
-    Shown, Sown, TrayDescribed,
+    FrostReckoned, GardenDescribed, JobKey, Leaving, Part, PlaceDescribed, RangeC, Seeds, Shown,
+    Sown, TrayDescribed,
 };
-use crate::id::{BatchId, EntryId, PacketId, PlaceId, SowingId, TrayId};
+use crate::id::{BatchId, EntryId, PacketId, PlaceId, TrayId};
 use crate::stamp::Happened;
 use crate::subject::Plants;
-use crate::words::{Feel, Medium, Origin, Step, Watering};
-use chrono::NaiveDateTime;
+use crate::words::{Blame, Feel, LossCause, Medium, Origin, Shelter, Sight, Step, Watering};
+use chrono::{NaiveDate, NaiveDateTime};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
 
@@ -45,7 +49,11 @@ pub struct GardenState {
     /// What is true of the growing, once it was said.
     pub described: Option<GardenDescribed>,
     /// Times away.
-    pub away: Vec<Away>,
+    pub away: Vec<AwayAt>,
+    /// When frosts come, from a record.
+    pub frost: Option<FrostReckoned>,
+    /// How cold nights were to be: the last few said.
+    pub nights: Vec<NightAt>,
     /// Jobs put off, the last word for each.
     pub put_off: Vec<PutOff>,
     /// Jobs dismissed.
@@ -70,6 +78,8 @@ pub struct PlaceState {
     pub opened_by: Mark,
     /// Stretches without heat, by start.
     pub heat_off: Vec<Unheated>,
+    /// When its lid was last opened on a sunny day.
+    pub aired: Option<Mark>,
 }
 
 /// A stretch without heat.
@@ -98,29 +108,6 @@ pub struct Reading {
     pub shown: Shown,
 }
 
-/// A packet.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-pub struct PacketState {
-    /// Its attributes.
-    pub described: PacketDescribed,
-    /// The entry that first described it.
-    pub opened_by: Mark,
-    /// Seeds sown from it, a pinch counted as [`PINCH_SEEDS`].
-    pub seeds_sown: u32,
-    /// Its sowings, by time.
-    pub sowings: Vec<SowingId>,
-}
-
-impl PacketState {
-    /// Seeds left, where it is known how many there were.
-    #[must_use]
-    pub fn seeds_left(&self) -> Option<u32> {
-        self.described
-            .seeds
-            .map(|seeds| seeds.saturating_sub(self.seeds_sown))
-    }
-}
-
 /// A tray.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct TrayState {
@@ -138,12 +125,49 @@ pub struct TrayState {
     pub fed: Vec<Mark>,
     /// Days put out to harden off, by time.
     pub hardened: Vec<Mark>,
+    /// Nights for which it was sheltered, by time.
+    pub sheltered: Vec<ShelteredAt>,
     /// What was sown or set in it, by time; whether it lives is its own state.
     pub occupants: Vec<Occupant>,
     /// When it was emptied.
     pub emptied: Option<Mark>,
     /// What is odd about it.
     pub problems: BTreeSet<Problem>,
+}
+
+/// Days away, as they came to be.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct AwayAt {
+    /// Which entry said so first.
+    pub entry: EntryId,
+    /// First day away.
+    pub from: NaiveDate,
+    /// Last day away; before `from` where the grower did not go.
+    pub to: NaiveDate,
+    /// Until the grower says so: `to` is only the latest.
+    pub open: bool,
+}
+
+/// How cold a night is to be.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct NightAt {
+    /// Which entry says so, and when.
+    pub mark: Mark,
+    /// The day on whose evening the night begins.
+    pub night: NaiveDate,
+    /// In a place; none: outdoors.
+    pub place: Option<PlaceId>,
+    /// Lowest expected, °C.
+    pub low_c: f64,
+}
+
+/// Sheltered for a night.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct ShelteredAt {
+    /// When.
+    pub at: Mark,
+    /// How.
+    pub how: Shelter,
 }
 
 /// A dated stay in a place.
@@ -219,8 +243,45 @@ pub struct SowingState {
     pub counts: Vec<CountAt>,
     /// Seeds dug up, by time.
     pub dug: Vec<Dug>,
+    /// Seeds lost before they came up, by time.
+    #[serde(default)]
+    pub seeds_lost: Vec<SeedsLostAt>,
+    /// Why it did badly, by the grower's own judgement.
+    #[serde(default)]
+    pub explained: Option<Box<ExplainedAt>>,
     /// What happened to its plants.
     pub plants: PlantsState,
+}
+
+/// Seeds that were lost before they came up.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct SeedsLostAt {
+    /// When.
+    pub at: Mark,
+    /// How many.
+    pub number: u32,
+    /// To what.
+    pub cause: LossCause,
+}
+
+/// The grower's own judgement on a sowing that did badly.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct ExplainedAt {
+    /// When it was said.
+    pub at: Mark,
+    /// What was to blame.
+    pub causes: BTreeSet<Blame>,
+    /// In the grower's words; may be empty.
+    pub text: String,
+}
+
+/// How plants looked.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct SightAt {
+    /// When.
+    pub at: Mark,
+    /// What was seen.
+    pub sight: Sight,
 }
 
 /// A count as a number.
@@ -256,6 +317,9 @@ pub struct PlantsState {
     pub went_on: Vec<WentOnAt>,
     /// What left, by time.
     pub left: Vec<LeftAt>,
+    /// How they looked, by time.
+    #[serde(default)]
+    pub sights: Vec<SightAt>,
     /// When they were called ready.
     pub ready: Option<Mark>,
     /// When it ended: nothing came up, done with, or none left.
@@ -339,6 +403,22 @@ impl SowingState {
     #[must_use]
     pub fn seeds(&self) -> u32 {
         self.sown.seeds.number()
+    }
+
+    /// Seeds lost before they came up.
+    #[must_use]
+    pub fn seeds_lost(&self) -> u32 {
+        let numbers = self.seeds_lost.iter().map(|lost| lost.number);
+        numbers.fold(0, u32::saturating_add)
+    }
+
+    /// Seeds that are neither up nor found soft nor lost.
+    #[must_use]
+    pub fn seeds_left(&self) -> u32 {
+        let soft = self.dug.iter().map(|dug| dug.soft);
+        let gone = soft.fold(self.seeds_lost(), u32::saturating_add);
+        self.seeds()
+            .saturating_sub(self.plants.numbers.up.saturating_add(gone))
     }
 
     /// Its packet.

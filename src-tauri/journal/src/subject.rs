@@ -1,6 +1,6 @@
 //! What an entry is about.
 
-use crate::id::{BatchId, PacketId, PlaceId, SowingId, TrayId};
+use crate::id::{BatchId, ItemId, PacketId, PlaceId, SowingId, TestId, TrayId};
 use serde::{Deserialize, Serialize};
 use std::fmt;
 use std::str::FromStr;
@@ -22,6 +22,10 @@ pub enum Subject {
     Sowing(SowingId),
     /// A batch.
     Batch(BatchId),
+    /// A germination test.
+    Test(TestId),
+    /// Something to buy.
+    Item(ItemId),
 }
 
 /// Plants in a tray: still where they were sown, or gone on as a batch.
@@ -53,6 +57,8 @@ impl fmt::Display for Subject {
             Subject::Tray(id) => write!(f, "tray:{id}"),
             Subject::Sowing(id) => write!(f, "sowing:{id}"),
             Subject::Batch(id) => write!(f, "batch:{id}"),
+            Subject::Test(id) => write!(f, "test:{id}"),
+            Subject::Item(id) => write!(f, "item:{id}"),
         }
     }
 }
@@ -76,6 +82,8 @@ impl FromStr for Subject {
             "tray" => id.parse().ok().map(Subject::Tray),
             "sowing" => id.parse().ok().map(Subject::Sowing),
             "batch" => id.parse().ok().map(Subject::Batch),
+            "test" => id.parse().ok().map(Subject::Test),
+            "item" => id.parse().ok().map(Subject::Item),
             _ => None,
         };
         subject.ok_or_else(none)

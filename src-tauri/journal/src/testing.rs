@@ -80,6 +80,9 @@ pub(crate) fn packet(n: u128) -> PacketDescribed {
         treated: false,
         source: String::new(),
         note: String::new(),
+        f1: false,
+        saved_from: None,
+        price: String::new(),
         retired: false,
     }
 }
@@ -105,6 +108,7 @@ pub(crate) fn sown(n: u128, tray: u128, cells: BTreeSet<u16>, seeds: u32) -> Sow
         depth_mm: Some(6.0),
         wanted: Some(6),
         again_of: None,
+        treatment: Treatment::default(),
     }
 }
 
@@ -171,6 +175,29 @@ pub(crate) fn reading(min_c: f64, max_c: f64) -> Content {
     })
 }
 
+pub(crate) fn test_started(n: u128, seeds: u32) -> Content {
+    Content::TestStarted(TestStarted {
+        test: TestId(id(n)),
+        packet: PacketId(id(PACKET)),
+        seeds,
+    })
+}
+
+pub(crate) fn test_counted(n: u128, sprouted: u32) -> Content {
+    Content::TestCounted(TestCounted {
+        test: TestId(id(n)),
+        sprouted,
+    })
+}
+
+pub(crate) fn test_closed(n: u128, sprouted: u32) -> Content {
+    Content::TestClosed(TestClosed {
+        test: TestId(id(n)),
+        packet: PacketId(id(PACKET)),
+        sprouted,
+    })
+}
+
 /// A journal in a folder of its own.
 pub(crate) struct World {
     pub home: TempDir,
@@ -225,6 +252,29 @@ impl World {
     /// Closes the journal and gives its folder.
     pub fn close(self) -> TempDir {
         self.home
+    }
+
+    /// Closed, changed and opened again.
+    pub fn reopened(self, change: impl FnOnce(&std::path::Path)) -> Self {
+        let Self {
+            home,
+            journal,
+            entropy,
+            stamps,
+            ..
+        } = self;
+        drop(journal);
+        change(home.path());
+        let mut now = stamp(0);
+        now.entropy = [entropy; 16];
+        let journal = Journal::open(home.path(), &now).unwrap();
+        Self {
+            home,
+            journal,
+            count_before: 0,
+            stamps,
+            entropy,
+        }
     }
 
     /// A fresh stamp of a day.

@@ -11,26 +11,54 @@ pub(crate) fn touches(content: &Content) -> BTreeMap<Subject, bool> {
     use Content as C;
     let one = |subject: Subject, weighs: bool| BTreeMap::from([(subject, weighs)]);
     match content {
-        C::GardenDescribed(_) | C::Away(_) => one(Subject::Garden, true),
+        C::GardenDescribed(_) | C::Away(_) | C::CameBack(_) | C::FrostReckoned(_) => {
+            one(Subject::Garden, true)
+        }
+        C::NightForecast(what) => {
+            let place = what.place.map(|place| (Subject::Place(place), false));
+            std::iter::once((Subject::Garden, true))
+                .chain(place)
+                .collect()
+        }
         C::PlaceDescribed(what) => one(Subject::Place(what.place), true),
         C::HeatOff(what) => one(Subject::Place(what.place), true),
+        C::HeatBack(what) => one(Subject::Place(what.place), true),
+        C::Aired(what) => one(Subject::Place(what.place), true),
         C::ReadingTaken(what) => one(Subject::Place(what.place), false),
         C::PacketDescribed(what) => one(Subject::Packet(what.packet), true),
+        C::SeedsCounted(what) => one(Subject::Packet(what.packet), true),
+        C::StockTaken(what) => one(Subject::Packet(what.packet), true),
+        C::TestStarted(what) => BTreeMap::from([
+            (Subject::Test(what.test), true),
+            (Subject::Packet(what.packet), true),
+        ]),
+        C::TestCounted(what) => one(Subject::Test(what.test), true),
+        C::TestClosed(what) => BTreeMap::from([
+            (Subject::Test(what.test), true),
+            (Subject::Packet(what.packet), true),
+        ]),
+        C::ToBuy(what) => one(Subject::Item(what.item), true),
         C::TrayDescribed(what) => one(Subject::Tray(what.tray), true),
         C::TrayMoved(what) => BTreeMap::from([
             (Subject::Tray(what.tray), true),
             (Subject::Place(what.place), false),
         ]),
         C::CoverChanged(what) => one(Subject::Tray(what.tray), true),
+        C::Sheltered(what) => one(Subject::Tray(what.tray), true),
         C::Felt(what) => one(Subject::Tray(what.tray), true),
         C::TrayEmptied(what) | C::Fed(what) | C::HardenedOff(what) => {
             one(Subject::Tray(what.tray), true)
         }
-        C::Sown(what) => BTreeMap::from([
-            (Subject::Sowing(what.sowing), true),
-            (Subject::Packet(what.packet), true),
-            (Subject::Tray(what.tray), true),
-        ]),
+        C::Sown(what) => {
+            // What it repeats has it in its timeline.
+            let again = what.again_of.map(|of| (Subject::Sowing(of), false));
+            let own = [
+                (Subject::Sowing(what.sowing), true),
+                (Subject::Packet(what.packet), true),
+                (Subject::Tray(what.tray), true),
+            ];
+            again.into_iter().chain(own).collect()
+        }
         C::BatchStarted(what) => BTreeMap::from([
             (Subject::Batch(what.batch), true),
             (Subject::Tray(what.tray), true),
@@ -47,10 +75,14 @@ pub(crate) fn touches(content: &Content) -> BTreeMap<Subject, bool> {
         C::Left(what) => one(what.of.into(), true),
         C::Ready(what) | C::Finished(what) => one(what.of.into(), true),
         C::DugUp(what) => one(Subject::Sowing(what.sowing), true),
+        C::SeedsLost(what) => one(Subject::Sowing(what.sowing), true),
         C::NothingCameUp(what) => one(Subject::Sowing(what.sowing), true),
+        C::Explained(what) => one(Subject::Sowing(what.sowing), true),
+        C::Noticed(what) => one(what.of.into(), true),
         C::Noted(what) => one(what.about, false),
         C::PhotoTaken(what) => one(what.about.unwrap_or(Subject::Garden), false),
-        C::PhotoNamed(what) => one(what.about, false),
+        // The garden's too: those that are still to be named are found there.
+        C::PhotoNamed(what) => BTreeMap::from([(what.about, false), (Subject::Garden, false)]),
         C::JobPutOff(what) => one(what.job.subject, false),
         C::JobDismissed(what) => one(what.job.subject, false),
         C::Amended(_) => BTreeMap::new(),
@@ -62,6 +94,8 @@ pub(crate) fn opens(content: &Content) -> Vec<Subject> {
     match content {
         Content::PlaceDescribed(what) => vec![Subject::Place(what.place)],
         Content::PacketDescribed(what) => vec![Subject::Packet(what.packet)],
+        Content::TestStarted(what) => vec![Subject::Test(what.test)],
+        Content::ToBuy(what) => vec![Subject::Item(what.item)],
         Content::TrayDescribed(what) => vec![Subject::Tray(what.tray)],
         Content::Sown(what) => vec![Subject::Sowing(what.sowing)],
         Content::BatchStarted(what) => vec![Subject::Batch(what.batch)],

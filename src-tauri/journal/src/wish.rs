@@ -5,7 +5,7 @@ use crate::error::Question;
 use crate::id::EntryId;
 use crate::stamp::Happened;
 use crate::subject::Subject;
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// What is to be written, as one act.
 #[derive(Clone, Debug, PartialEq)]
@@ -47,6 +47,8 @@ pub struct Report {
     pub unknown_kinds: u64,
     /// Another copy wrote under this device's identity, so a new one was made.
     pub new_identity: bool,
+    /// New entries by kind, as it is stored.
+    pub kinds: BTreeMap<String, u64>,
     /// What was touched.
     pub touched: BTreeSet<Subject>,
 }

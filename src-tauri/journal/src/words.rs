@@ -159,6 +159,15 @@ words!(
     }
 );
 words!(
+    /// How a tray is sheltered for a night.
+    Shelter {
+        /// Brought in.
+        BroughtIn = "brought_in",
+        /// Covered with fleece.
+        Fleece = "fleece",
+    }
+);
+words!(
     /// Why plants were lost.
     LossCause {
         /// Eaten by slugs, mice, birds.
@@ -188,5 +197,83 @@ words!(
         Bulbs = "bulbs",
         /// Bought plugs.
         Plugs = "plugs",
+    }
+);
+words!(
+    /// What a grower may blame for a sowing that did badly.
+    Blame {
+        /// Too cold.
+        TooCold = "too_cold",
+        /// Too hot.
+        TooHot = "too_hot",
+        /// Old seed.
+        OldSeed = "old_seed",
+        /// Sown too deep.
+        TooDeep = "too_deep",
+        /// Sown too shallow.
+        TooShallow = "too_shallow",
+        /// Buried away from the light.
+        BuriedFromLight = "buried_from_light",
+        /// Dried out.
+        DriedOut = "dried_out",
+        /// Kept wet in the cool.
+        WetAndCool = "wet_and_cool",
+        /// The wrong compost.
+        WrongCompost = "wrong_compost",
+        /// Washed out by a can.
+        WashedOut = "washed_out",
+        /// Eaten.
+        Eaten = "eaten",
+        /// Damped off.
+        DampedOff = "damped_off",
+        /// Frosted.
+        Frosted = "frosted",
+        /// Baked.
+        Baked = "baked",
+        /// Spilt or knocked over.
+        Spilt = "spilt",
+        /// Leggy for want of light.
+        WantOfLight = "want_of_light",
+        /// Kept too long in the heat.
+        LongInTheHeat = "long_in_the_heat",
+        /// Something else: the words say what.
+        Other = "other",
+    }
+);
+words!(
+    /// How plants look.
+    Sight {
+        /// Drawn up, thin and pale for want of light.
+        Leggy = "leggy",
+        /// Short and stout, as they should be.
+        Sturdy = "sturdy",
+        /// Leaves pale or yellow: hungry.
+        PaleLeaves = "pale_leaves",
+        /// The first leaves of the plant's own kind.
+        TrueLeaves = "true_leaves",
+    }
+);
+words!(
+    /// What is to become of a packet at the stocktake.
+    Stock {
+        /// It stays.
+        Keep = "keep",
+        /// It is to be tested before it is sown.
+        Test = "test",
+        /// It is used up.
+        UsedUp = "used_up",
+        /// It is given away.
+        GivenAway = "given_away",
+    }
+);
+words!(
+    /// How it stands with something to buy.
+    Standing {
+        /// Wanted.
+        Wanted = "wanted",
+        /// Bought.
+        Bought = "bought",
+        /// No longer wanted.
+        Dropped = "dropped",
     }
 );

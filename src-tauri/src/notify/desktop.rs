@@ -1,18 +1,120 @@
 //! Notices of a desktop: shown at once, by the session's notification daemon.
+//! The plugin keeps none for later, whatever it is asked; the timer does.
 
-use super::Notices;
-use plumule_app::Notice;
+use super::{Delivery, Permission, Standing, Tap};
+use plumule_app::notices::ANSWERS;
+use plumule_app::{Notice, words};
+use tauri::plugin::TauriPlugin;
 use tauri::{AppHandle, Runtime};
-use tauri_plugin_notification::NotificationExt;
+use tauri_plugin_notification::{Action, ActionType, NotificationExt};
+
+/// Kinds of notices by what can be done with them.
+const OPEN: &str = "open";
+const FEEL: &str = "feel";
+
+/// The name for pressing the notice itself (Desktop Notifications
+/// Specification 1.2, section 2); the plugin tells of it as `tap`.
+const DEFAULT: &str = "default";
+
+/// The plugin that does the work here.
+pub fn plugin<R: Runtime>() -> TauriPlugin<R> {
+    tauri_plugin_notification::init()
+}
 
 /// Shows notices through the plugin, from here and never from the web view.
-pub struct Desktop<R: Runtime>(pub AppHandle<R>);
+pub struct Desktop<R: Runtime>(AppHandle<R>);
 
-impl<R: Runtime> Notices for Desktop<R> {
-    fn show(&self, notice: &Notice) {
-        let built = self.0.notification().builder().id(notice.id);
-        // Where no daemon answers there is nobody to tell; the round in the
-        // window says the same.
-        let _ = built.title(&notice.title).body(&notice.body).show();
+impl<R: Runtime> Desktop<R> {
+    /// With the actions that notices offer.
+    pub fn new(app: &AppHandle<R>) -> Self {
+        let action = |id: &str, title: String| Action::builder(id, title).build();
+        let open = action(DEFAULT, words::plain_text("notice-open"));
+        let feels = ANSWERS.map(|answer| {
+            action(
+                answer,
+                words::plain_text(&words::key("notice-answer", answer)),
+            )
+        });
+        let feel = std::iter::once(open.clone()).chain(feels).collect();
+        let types = [(OPEN, vec![open]), (FEEL, feel)];
+        let types = types.map(|(id, actions)| ActionType::builder(id).actions(actions).build());
+        // It only fills a table and cannot fail on a desktop.
+        let _ = app.notification().register_action_types(types.into());
+        Self(app.clone())
     }
+}
+
+impl<R: Runtime> Delivery for Desktop<R> {
+    fn standing(&self) -> Standing {
+        Standing {
+            permission: if somebody_shows_them() {
+                Permission::Granted
+            } else {
+                Permission::Nobody
+            },
+            held_back: false,
+        }
+    }
+
+    fn ask(&self) -> Permission {
+        self.standing().permission
+    }
+
+    fn keeps(&self) -> Option<usize> {
+        None
+    }
+
+    fn put(&self, notice: &Notice) -> bool {
+        let built = self.0.notification().builder().id(notice.id);
+        let built = match &notice.tray {
+            Some(tray) => built.extra("tray", tray),
+            None => built,
+        };
+        built
+            .title(&notice.title)
+            .body(&notice.body)
+            .action_type_id(if notice.feel { FEEL } else { OPEN })
+            .show()
+            .is_ok()
+    }
+
+    fn take_back(&self, ids: &[i32]) {
+        // Where it cannot be closed it stays until it is.
+        let _ = self.0.notification().remove_active(ids.to_vec());
+    }
+
+    fn on_tap(&self, heard: Box<dyn Fn(Tap) + Send + Sync>) {
+        // It only adds to a list and cannot fail on a desktop.
+        let _ = self.0.notification().on_action(move |done| {
+            let Some(notice) = done.notification() else {
+                return;
+            };
+            let tray = notice.extra().get("tray");
+            heard(Tap {
+                id: notice.id(),
+                answer: done.action_id().to_owned(),
+                tray: tray.and_then(|tray| tray.as_str().map(str::to_owned)),
+            });
+        });
+    }
+}
+
+/// Whether a notification daemon runs on the session's message bus, or would
+/// be started by a notice. Elsewhere the system itself shows them.
+#[cfg(not(target_os = "linux"))]
+fn somebody_shows_them() -> bool {
+    true
+}
+
+#[cfg(target_os = "linux")]
+fn somebody_shows_them() -> bool {
+    const DAEMON: &str = "org.freedesktop.Notifications";
+    let ask = || {
+        let bus = zbus::blocking::Connection::session()?;
+        let bus = zbus::blocking::fdo::DBusProxy::new(&bus)?;
+        let startable = bus.list_activatable_names()?;
+        let startable = startable.iter().any(|name| name.as_str() == DAEMON);
+        Ok::<_, zbus::Error>(startable || bus.name_has_owner(DAEMON.try_into()?)?)
+    };
+    ask().unwrap_or(false)
 }

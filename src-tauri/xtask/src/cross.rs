@@ -58,8 +58,32 @@ fn ready(house: &House, words: Words) -> Result<Command, String> {
         .folder(house.path("tests/cross")))
 }
 
+/// Reads exports back with Python's csv and an iCalendar library:
+/// `tests/exchange/`.
+///
+/// # Errors
+/// What was not read back, or what could not be installed.
+pub fn exchange(house: &House) -> Outcome {
+    let python = environment(house, Words::KeptBack)?;
+    let exported = house
+        .cargo(["run", "--quiet", "--locked", "-p", "plumule-app"])
+        .args(["--example", "exported"])
+        .text()?;
+    let file = house.target.join("exported.json");
+    fs::write(&file, exported).map_err(|e| format!("{}: {e}", file.display()))?;
+    let told = Command::new(python)
+        .args(["-B", "-W", "error", "read_back.py"])
+        .args([&file])
+        .folder(house.path("tests/exchange"))
+        .kept()?;
+    Ok(told.lines().last().unwrap_or_default().to_owned())
+}
+
 /// The environment's Python, with the pinned packages.
-fn environment(house: &House, words: Words) -> Result<PathBuf, String> {
+///
+/// # Errors
+/// When Python is too old or the packages cannot be had.
+pub fn environment(house: &House, words: Words) -> Result<PathBuf, String> {
     let folder = house.target.join("cross");
     let python = folder.join(if cfg!(windows) {
         "Scripts/python.exe"

@@ -2,6 +2,7 @@
 
 use std::env;
 use std::io::{BufRead, BufReader};
+use std::path::Path;
 use std::process::Child;
 
 use crate::command::Command;
@@ -18,9 +19,21 @@ impl Display {
     /// # Errors
     /// When Xvfb is not there or does not come up.
     pub fn start() -> Result<Self, String> {
-        let mut server = Command::new("Xvfb")
-            .args(["-displayfd", "1", "-screen", "0", "1280x1024x24"])
-            .args(["-nolisten", "tcp"])
+        Self::of(Command::new("Xvfb").args(["-screen", "0", "1280x1024x24"]))
+    }
+
+    /// Starts one as large as a phone's, its picture in a file of that folder.
+    ///
+    /// # Errors
+    /// As [`Display::start`].
+    pub fn kept_in(folder: &Path) -> Result<Self, String> {
+        let server = Command::new("Xvfb").args(["-screen", "0", "412x915x24"]);
+        Self::of(server.args(["-fbdir"]).args([folder]))
+    }
+
+    fn of(server: Command) -> Result<Self, String> {
+        let mut server = server
+            .args(["-displayfd", "1", "-nolisten", "tcp"])
             .started()?;
         let mut number = String::new();
         if let Some(out) = server.stdout.take() {
@@ -63,7 +76,7 @@ pub fn is_there() -> bool {
 pub fn has_bus() -> bool {
     let by_name = env::var_os("DBUS_SESSION_BUS_ADDRESS").is_some();
     let by_place = env::var_os("XDG_RUNTIME_DIR")
-        .is_some_and(|folder| std::path::Path::new(&folder).join("bus").exists());
+        .is_some_and(|folder| Path::new(&folder).join("bus").exists());
     !cfg!(target_os = "linux") || by_name || by_place
 }
 

@@ -10,6 +10,7 @@
 
 mod app;
 mod args;
+mod bench;
 mod bindings;
 mod command;
 mod cross;
@@ -17,7 +18,10 @@ mod display;
 mod house;
 mod layers;
 mod need;
+mod package;
+mod phones;
 mod run;
+mod second;
 mod shots;
 mod soak;
 mod sources;
@@ -30,10 +34,11 @@ mod wasm;
 
 use std::process::ExitCode;
 
-use args::Task;
+use args::{Args, Soak, Task};
+use clap::Parser;
 
 fn main() -> ExitCode {
-    match carry_out() {
+    match carry_out(Args::parse()) {
         Ok(true) => ExitCode::SUCCESS,
         Ok(false) => ExitCode::FAILURE,
         Err(message) => {
@@ -43,24 +48,23 @@ fn main() -> ExitCode {
     }
 }
 
-fn carry_out() -> Result<bool, String> {
-    let words: Vec<String> = std::env::args().skip(1).collect();
-    let task = Task::read(&words)?;
+fn carry_out(Args { as_is, task }: Args) -> Result<bool, String> {
     let house = house::House::find()?;
-    match task {
-        Task::Help => {
-            println!("{}\n{}", args::HELP, test::names());
-            Ok(true)
-        }
-        Task::Run {
-            demo,
-            as_is,
-            passed_on,
-        } => run::run(&house, demo, as_is, &passed_on).map(|()| true),
-        Task::Test { only, as_is } => test::test(&house, only.as_deref(), as_is),
-        Task::Shots { folder, as_is } => shots::shots(&house, &folder, as_is).map(|()| true),
-        Task::SoakCrash { kills } => soak::crash(&house, kills).map(|()| true),
-        Task::Bindings => bindings::write(&house).map(|()| true),
-        Task::Cross => cross::full(&house).map(|()| true),
-    }
+    let done = match task {
+        Task::Bench { json } => return bench::bench(&house, json, as_is),
+        Task::Test { only } => return test::test(&house, only.as_deref(), as_is),
+        Task::Run { demo, passed_on } => run::run(&house, demo, as_is, &passed_on),
+        Task::Shots { folder } => shots::shots(&house, &folder, as_is),
+        Task::Soak { what } => match what {
+            Soak::Crash { kills } => soak::crash(&house, kills),
+            Soak::Fuzz { minutes } => soak::fuzz(&house, minutes),
+            Soak::Clock => soak::clock(&house),
+            Soak::Judgement => soak::judgement(&house),
+        },
+        Task::Package { debug } => package::package(&house, debug, as_is),
+        Task::Phones => phones::check(&house).map(|note| println!("{note}")),
+        Task::Bindings => bindings::write(&house),
+        Task::Cross => cross::full(&house),
+    };
+    done.map(|()| true)
 }

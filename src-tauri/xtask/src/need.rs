@@ -16,8 +16,19 @@ pub const TO_RUN: &[&str] = &[
     "xvfb",
 ];
 
-/// To check it as well: the list of files, and two web views that can be driven.
-pub const TO_TEST: &[&str] = &["chromium", "git", "imagemagick", "webkit2gtk-driver"];
+/// To check it as well: the list of files, two web views that can be driven, and
+/// readers of archives, pictures, documents and square codes that are not ours.
+pub const TO_TEST: &[&str] = &[
+    "chromium",
+    "git",
+    "imagemagick",
+    "jq",
+    "libimage-exiftool-perl",
+    "poppler-utils",
+    "unzip",
+    "webkit2gtk-driver",
+    "zbar-tools",
+];
 
 /// Node as Vite asks for it, npm as it comes with that Node.
 const NODE: (u32, u32) = (20, 19);
@@ -125,7 +136,8 @@ fn installed(wanted: &[&str]) -> String {
         .collect()
 }
 
-fn is_ubuntu(os_release: &str) -> bool {
+/// Whether what `/etc/os-release` says is Ubuntu.
+pub fn is_ubuntu(os_release: &str) -> bool {
     os_release.lines().any(|line| line == "ID=ubuntu")
 }
 

@@ -22,6 +22,7 @@ const STEPS: &[Step] = &[
     step("wasm", "agronomy without a system", wasm::check),
     step("rust", "inner crates: tests", inner_tests),
     step("cross", "the mathematics against SciPy", cross::short),
+    step("exchange", "exports read back by Python", cross::exchange),
     step("bindings", "types shared with the UI", bindings::check),
     step("ui-test", "UI: tests", |house| npm_script(house, "test")),
     step("ui-screens", "UI: screens, in a browser", |house| {

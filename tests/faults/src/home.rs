@@ -42,6 +42,11 @@ fn copy_into(from: &Path, to: &Path) {
     }
 }
 
+/// Opens a home.
+pub fn opened(home: &Path) -> Journal {
+    Journal::open(home, &writes::stamp(0)).unwrap()
+}
+
 /// Opens a home and looks at all of it: the journal, or what is wrong.
 ///
 /// # Errors

@@ -3,8 +3,10 @@
 
 pub mod chance;
 pub mod crash;
+pub mod fuzz;
 
 pub mod home;
+pub mod kept;
 pub mod machine;
 pub mod power;
 mod vfs;

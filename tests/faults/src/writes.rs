@@ -1,11 +1,14 @@
 //! Numbered acts that can be asked for again by their number.
 
+use crate::chance::Chance;
 use chrono::{Duration, TimeZone, Utc};
-use plumule_journal::content::{Content, PacketDescribed, PlaceDescribed, RangeC, TrayDescribed};
+use plumule_journal::content::{
+    Content, PacketDescribed, PhotoTaken, PlaceDescribed, RangeC, TrayDescribed,
+};
 use plumule_journal::id::{PacketId, PlaceId, TrayId};
 use plumule_journal::stamp::Stamp;
 use plumule_journal::words::{Compost, Container, Light, PlaceKind, Storage};
-use plumule_journal::{Answer, Error, Journal, Wish};
+use plumule_journal::{Answer, Error, Journal, Wish, photos};
 use uuid::Uuid;
 
 /// The stamp of an act: some minutes into a made-up season, with chance of its
@@ -62,6 +65,9 @@ fn content(n: u64) -> Content {
             treated: false,
             source: String::new(),
             note: String::new(),
+            f1: false,
+            saved_from: None,
+            price: String::new(),
             retired: false,
         }),
     }
@@ -94,4 +100,28 @@ pub fn is_there(journal: &Journal, n: u64) -> Result<bool, Error> {
         1 => journal.tray(TrayId(id(n)))?.is_some(),
         _ => journal.packet(PacketId(id(n)))?.is_some(),
     })
+}
+
+/// Takes in a photo of some 200 kB that is the same for the same number, and
+/// names it by an entry.
+///
+/// # Errors
+/// As the journal's.
+pub fn photo(journal: &mut Journal, n: u64) -> Result<(), Error> {
+    let mut chance = Chance(n);
+    let bytes: Vec<u8> = (0..25_000)
+        .flat_map(|_| chance.draw().to_le_bytes())
+        .collect();
+    let photo = photos::keep(journal.home(), &bytes)?;
+    let wish = Wish {
+        contents: vec![Content::PhotoTaken(PhotoTaken {
+            photo,
+            about: None,
+            taken: None,
+        })],
+        happened: None,
+        hand: String::new(),
+        confirmed: true,
+    };
+    journal.write(&stamp(700 + n), wish).map(drop)
 }

@@ -231,6 +231,21 @@ fn a_full_disk_is_said_and_nothing_is_lost() {
 }
 
 #[test]
+fn a_locked_file_is_waited_for_then_said_and_nothing_is_lost() {
+    let home = home::with_acts(BEFORE);
+    let mut journal = home::opened(home.path());
+    let before = lines(&journal);
+    let other = rusqlite::Connection::open(home.path().join("journal/journal.db")).unwrap();
+    other.execute_batch("BEGIN IMMEDIATE").unwrap();
+    let error = writes::act(&mut journal, BEFORE).unwrap_err();
+    assert_eq!(error.code(), "journal_busy");
+    assert_eq!(lines(&journal), before);
+    other.execute_batch("ROLLBACK").unwrap();
+    writes::act(&mut journal, BEFORE).unwrap();
+    assert_eq!(journal.count().unwrap(), BEFORE + 1);
+}
+
+#[test]
 fn a_folder_that_cannot_be_written_is_said_and_nothing_is_lost() {
     let home = home::with_acts(BEFORE);
     let machine = Machine::watch(home.path());

@@ -40,7 +40,11 @@ fn base() -> TempDir {
         writes::act(&mut journal, n).unwrap();
         if n % 30 == 0 {
             let photo = photo(home.path(), n);
-            let contents = vec![Content::PhotoTaken(PhotoTaken { photo, about: None })];
+            let contents = vec![Content::PhotoTaken(PhotoTaken {
+                photo,
+                taken: None,
+                about: None,
+            })];
             let wish = Wish {
                 contents,
                 happened: None,

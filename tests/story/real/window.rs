@@ -60,7 +60,7 @@ impl Window {
             sign,
             app: app.to_owned(),
         };
-        window.sees("Plumule|Round").await;
+        window.sees("Plumule|Round|damaged").await;
         window
     }
 
@@ -145,6 +145,7 @@ impl Window {
         let what = format!("the field {label} takes {words}");
         self.until(&what, async || {
             let field = self.find("field", label, within).await?;
+            self.bring_clear(&field).await?;
             field.click().await.ok()?;
             field.send_keys(&keys).await.ok()
         })
@@ -256,6 +257,19 @@ impl Window {
             .unwrap_or_default()
     }
 
+    /// Waits until a picture is drawn.
+    pub async fn draws(&self, picture: &str) {
+        // One that is not in sight is not loaded.
+        let script = format!(
+            "const it = document.querySelector('{picture}'); it?.scrollIntoView(); return it?.naturalWidth > 0"
+        );
+        self.until(&format!("{picture} is drawn"), async || {
+            let drawn = self.client.execute(&script, Vec::new()).await.ok()?;
+            (drawn == true).then_some(())
+        })
+        .await;
+    }
+
     /// How many such things are there.
     pub async fn count(&self, kind: &str, name: &str, within: &[Spot<'_>]) -> usize {
         self.all(kind, name, within).await.len()
@@ -282,9 +296,19 @@ impl Window {
             if !found.is_enabled().await.ok()? {
                 return None;
             }
+            self.bring_clear(&found).await?;
             found.click().await.ok()
         })
         .await;
+    }
+
+    /// Scrolls it away from what sticks to the edge of the screen, as a person
+    /// would.
+    async fn bring_clear(&self, element: &Element) -> Option<()> {
+        let script = "arguments[0].scrollIntoView({ block: 'center', behavior: 'instant' })";
+        let element = serde_json::to_value(element).ok()?;
+        self.client.execute(script, vec![element]).await.ok()?;
+        Some(())
     }
 
     async fn find(&self, kind: &str, name: &str, within: &[Spot<'_>]) -> Option<Element> {

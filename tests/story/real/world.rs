@@ -23,7 +23,7 @@ impl World {
     /// Starts a display and a message bus that nobody else uses.
     pub fn new(zone: &str) -> Self {
         let folder = tempfile::tempdir().unwrap();
-        for part in ["home", "data", "config", "cache", "state", "run"] {
+        for part in ["home", "data", "config", "cache", "state", "run", "saved"] {
             fs::create_dir(folder.path().join(part)).unwrap();
         }
         let mut xvfb = Command::new("Xvfb");
@@ -67,7 +67,9 @@ impl World {
             .env("LIBGL_ALWAYS_SOFTWARE", "1")
             .env("WEBKIT_DISABLE_DMABUF_RENDERER", "1")
             .env("TAURI_WEBVIEW_AUTOMATION", "true")
-            .env("PLUMULE_TEST_CLOCK", self.folder.path().join("clock"));
+            .env("PLUMULE_TEST_CLOCK", self.folder.path().join("clock"))
+            .env("PLUMULE_TEST_SAVE", self.saved())
+            .env("PLUMULE_TEST_CHOOSE", self.chosen());
         Window::open(driver, &app(), args, self.sign()).await
     }
 
@@ -85,6 +87,16 @@ impl World {
                 "png:-",
             ]);
         import.output().unwrap().stdout
+    }
+
+    /// The folder that the app saves files to.
+    pub fn saved(&self) -> PathBuf {
+        self.folder.path().join("saved")
+    }
+
+    /// The file that is chosen where the app asks for one.
+    pub fn chosen(&self) -> PathBuf {
+        self.folder.path().join("chosen")
     }
 
     /// Where the message bus listens.

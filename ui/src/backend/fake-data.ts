@@ -1,7 +1,7 @@
+import { season } from './fake-seasons';
 import type {
   Arg,
   BandPoint,
-  BenchView,
   Choice,
   CropName,
   DeviceForm,
@@ -10,15 +10,17 @@ import type {
   JobView,
   NumbersView,
   PacketForm,
-  PacketPage,
+  PacketLine,
   PlaceForm,
   PlaceHead,
   PlantsLine,
   PlantsRef,
   Say,
   ReasonView,
+  SeasonView,
   SettingsView,
   Stage,
+  TimelineLine,
   TrayCard,
   TrayLine,
   TraysView,
@@ -30,14 +32,14 @@ import type {
 
 export const now = '2026-04-16T08:05:00';
 export const day = (d: number) => new Date(Date.UTC(2026, 3, 16 + d)).toISOString().slice(0, 10);
-const at = (d: number, time = '08:10') => `${day(d)}T${time}:00`;
+export const at = (d: number, time = '08:10') => `${day(d)}T${time}:00`;
 
 export const say = (key: string, args: Record<string, Arg> = {}): Say => ({ key, args });
 export const n = (value: number): Arg => ({ as: 'number', value });
-const c = (value: number): Arg => ({ as: 'celsius', value });
-const text = (value: string): Arg => ({ as: 'text', value });
-const on = (d: number): Arg => ({ as: 'day', value: day(d) });
-const word = (value: string): Arg => ({ as: 'word', value });
+export const c = (value: number): Arg => ({ as: 'celsius', value });
+export const text = (value: string): Arg => ({ as: 'text', value });
+export const on = (d: number): Arg => ({ as: 'day', value: day(d) });
+export const word = (value: string): Arg => ({ as: 'word', value });
 
 const place = (id: string, name: string, kind: string, light: string): PlaceHead => ({ id, name, kind, light });
 export const places = {
@@ -48,10 +50,10 @@ export const places = {
   frame: place('frame', 'Cold frame by the wall', 'cold_frame', 'bright'),
 };
 
-const crop = (key: string, known = true): CropName => ({ key, known });
+export const crop = (key: string, known = true): CropName => ({ key, known });
 const none: NumbersView = { up: 0, gone_on: 0, thinned: 0, lost: 0, planted_out: 0, sold: 0, given_away: 0, there: 0 };
 export const numbers = (part: Partial<NumbersView>): NumbersView => ({ ...none, ...part });
-const range = (from: number, to: number) => Array.from({ length: to - from }, (_, i) => from + i);
+export const range = (from: number, to: number) => Array.from({ length: to - from }, (_, i) => from + i);
 
 function line(
   plants: PlantsRef,
@@ -63,10 +65,10 @@ function line(
 ): PlantsLine {
   return { plants, crop: name, variety, packet: null, stage, day: dayNumber, seeds: null, numbers: none, progress: null, cells: [], ...rest };
 }
-const sowing = (id: string): PlantsRef => ({ type: 'sowing', id });
+export const sowing = (id: string): PlantsRef => ({ type: 'sowing', id });
 const batch = (id: string): PlantsRef => ({ type: 'batch', id });
 
-const lines = {
+export const lines = {
   tomato: line(sowing('s-tomato'), crop('tomato'), 'Amber Lantern', 'sown', 4, { packet: 'p-tomato', seeds: 12, progress: 0.62, cells: range(0, 12) }),
   pepper: line(sowing('s-pepper'), crop('pepper'), 'Little Bell', 'coming_up', 9, {
     seeds: 12, numbers: numbers({ up: 5, there: 5 }), cells: range(12, 24),
@@ -89,7 +91,7 @@ const lines = {
 };
 
 const choice = (kind: Choice['kind'], told: Say, rest: Partial<Choice> = {}): Choice => ({
-  kind, say: told, place: null, seeds: null, wanted: null, until: null, ...rest,
+  kind, say: told, place: null, seeds: null, wanted: null, packet: null, until: null, gives: null, finds: [], ...rest,
 });
 const verdict: VerdictView = {
   kind: 'nothing_more',
@@ -99,12 +101,20 @@ const verdict: VerdictView = {
   p_reach: 0.01,
   until: null,
   choices: [
-    choice('dig_up', say('fake-choice-dig-up')),
-    choice('sow', say('fake-choice-sow', { seeds: n(9) }), { seeds: 9, wanted: 5 }),
+    choice('dig_up', say('fake-choice-dig-up'), {
+      gives: say('fake-gives-dig-up'),
+      finds: [
+        { firm: 2, soft: 0, say: say('fake-find-firm'), gives: say('fake-find-gives', { any: n(7) }) },
+        { firm: 1, soft: 1, say: say('fake-find-one'), gives: say('fake-find-gives', { any: n(6) }) },
+        { firm: 0, soft: 2, say: say('fake-find-soft'), gives: say('fake-find-gives', { any: n(1) }) },
+      ],
+    }),
+    choice('sow', say('fake-choice-sow', { seeds: n(9) }), { seeds: 9, wanted: 5, gives: say('fake-gives-sow', { last: on(40) }) }),
+    choice('sow_other', say('fake-choice-sow-better'), { seeds: 7, wanted: 5, packet: 'p-pepper', gives: say('fake-gives-sow', { last: on(40) }) }),
     choice('sow_other', say('fake-choice-sow-other'), { wanted: 5 }),
-    choice('move', say('fake-choice-move', { place: text('Kitchen sill') }), { place: 'sill' }),
-    choice('wait', say('fake-choice-wait', { until: on(3) }), { until: day(3) }),
-    choice('give_up', say('fake-choice-give-up')),
+    choice('move', say('fake-choice-move', { place: text('Kitchen sill') }), { place: 'sill', gives: say('fake-gives-move') }),
+    choice('wait', say('fake-choice-wait', { until: on(3) }), { until: day(3), gives: say('fake-gives-wait') }),
+    choice('give_up', say('fake-choice-give-up'), { gives: say('fake-gives-give-up') }),
   ],
 };
 const reasons: ReasonView[] = [
@@ -125,7 +135,7 @@ const reasons: ReasonView[] = [
 ];
 
 let keys = 0;
-function job(kind: JobKind, why: Say, plants: PlantsRef | null = null, today = false, suggested: number | null = null): JobView {
+export function job(kind: JobKind, why: Say, plants: PlantsRef | null = null, today = false, suggested: number | null = null): JobView {
   keys += 1;
   return { key: `job-${keys}-${kind}`, kind, plants, today, due: day(0), why, suggested, verdict: kind === 'it_is_late' ? verdict : null };
 }
@@ -143,6 +153,9 @@ export function round() {
       place: places.prop,
       reading: { at: at(-1), days_ago: 1, range: { min_c: 19.5, max_c: 24 }, of: 'compost' },
       heat_off: false,
+      heat_off_since: null,
+      low_c: null,
+      together: null,
       jobs: [],
       cards: [
         card('t-k7', 'K7', 'cells', [lines.tomato, lines.pepper], [
@@ -163,6 +176,9 @@ export function round() {
       place: places.sill,
       reading: { at: at(-5), days_ago: 5, range: { min_c: 16, max_c: 16 }, of: 'air' },
       heat_off: false,
+      heat_off_since: null,
+      low_c: null,
+      together: null,
       jobs: [job('read_the_thermometer', say('fake-why-read', { days: n(5) }))],
       cards: [
         card('t-k4', 'K4', 'cells', [lines.lettuce], [job('thin', say('fake-why-thin', { up: n(48), cells: n(24) }), lines.lettuce.plants, false, 24)]),
@@ -177,6 +193,9 @@ export function round() {
       place: places.glass,
       reading: null,
       heat_off: true,
+      heat_off_since: null,
+      low_c: null,
+      together: null,
       jobs: [],
       cards: [
         card('t-h3', 'H3', 'cells', [lines.celery], [job('pot_on', say('fake-why-pot', { days: n(26) }), lines.celery.plants)]),
@@ -260,6 +279,8 @@ export function tray(id: string): TrayView | null {
           ? [{ direction: plants.plants.type === 'batch' ? 'from' : 'to', plants: batch('b-x'), tray: 't-h3', code: 'H3', number: 12, step: 'pricked_out', at: at(-3) }]
           : [],
       depth_mm: plants.plants.type === 'sowing' ? 6 : null,
+      treatment: [],
+      season: null,
       wanted: plants.plants.type === 'sowing' ? 8 : null,
       forecast:
         plants.plants.type === 'sowing' && plants.seeds !== null
@@ -268,35 +289,66 @@ export function tray(id: string): TrayView | null {
       // The dead tray has its verdict with the job; the slow one on its page.
       verdict: ['eggplant', 'tomato'].includes(plants.crop.key) ? verdict : null,
       reasons: plants.crop.key === 'eggplant' ? reasons : [],
+      explained: plants.crop.key === 'eggplant' ? { causes: ['eaten', 'too_cold'], text: 'Mice, I think: two cells were scratched open.', at: at(-1) } : null,
+      learnt: plants.crop.key === 'tomato' ? [say('fake-outlook-own', { sowings: n(2), up: n(14), of: n(18) }), say('fake-learnt-pace')] : [],
+      seeds_left: plants.seeds === null ? null : plants.seeds - plants.numbers.up,
       caution: plants.crop.key === 'tomato' ? say('fake-caution-poisonous-leaves') : null,
     })),
     jobs: held.jobs,
     problems: id === 't-g9' ? [{ code: 'cells_twice', say: say('fake-problem-cells-twice') }] : [],
-    timeline: [
-      { entry: 'e4', act: 'a4', at: at(0), say: say('fake-line-counted', { tray: text(held.code), number: n(5), crop: word('crop-pepper'), variety: text(' ‘Little Bell’') }), hand: 'RM', withdrawn: false, corrected: false, unknown: false },
-      { entry: 'e3', act: 'a3', at: at(-1, '18:20'), say: say('fake-line-counted', { tray: text(held.code), number: n(50), crop: word('crop-pepper'), variety: text('') }), hand: '', withdrawn: true, corrected: false, unknown: false },
-      { entry: 'e2', act: 'a2', at: at(-2), say: say('fake-line-felt-and-watered', { tray: text(held.code), feel: word('feel-dry'), water: word('watering-below') }), hand: '', withdrawn: false, corrected: true, unknown: false },
-      { entry: 'e1', act: 'a1', at: at(-9, '17:30'), say: say('fake-line-sown', { tray: text(held.code), seeds: n(12), crop: word('crop-pepper'), variety: text(' ‘Little Bell’') }), hand: '', withdrawn: false, corrected: false, unknown: false },
-      { entry: 'e0', act: 'a0', at: at(-9, '17:20'), say: say('fake-line-unknown', { kind: text('tray_weighed') }), hand: '', withdrawn: false, corrected: false, unknown: true },
-    ],
+    timeline,
   };
 }
 
+const lineOf = (entry: string, when: string, told: Say, rest: Partial<TimelineLine> = {}): TimelineLine => ({
+  entry, act: `act-of-${entry}`, at: when, say: told, hand: '', withdrawn: false, corrected: false, unknown: false, was: null, amended: null, fix: null, photo: null, ...rest,
+});
+const labelled = text('K7');
+const pepper = { tray: labelled, crop: word('crop-pepper'), variety: text(' ‘Little Bell’') };
+export const timeline: TimelineLine[] = [
+  lineOf('e5', at(0, '09:10'), say('fake-line-noted', { text: text('The lid drips on the left side; wipe it in the morning.') }), {
+    fix: { of: 'noted', text: 'The lid drips on the left side; wipe it in the morning.' },
+  }),
+  lineOf('e4', at(0), say('fake-line-counted', { ...pepper, number: n(5) }), { hand: 'RM', fix: { of: 'counted', up: { as: 'number', number: 5 } } }),
+  lineOf('e3', at(-1, '18:20'), say('fake-line-counted', { ...pepper, number: n(50) }), {
+    withdrawn: true, amended: at(-1, '18:21'), fix: { of: 'counted', up: { as: 'number', number: 50 } },
+  }),
+  lineOf('e2', at(-2), say('fake-line-felt-and-watered', { tray: labelled, feel: word('feel-dry'), water: word('watering-below') }), {
+    corrected: true, was: { at: at(-1), say: say('fake-line-felt-and-watered', { tray: labelled, feel: word('feel-moist'), water: word('watering-rose') }) },
+    amended: at(-1, '19:05'), fix: { of: 'felt', feel: 'dry', water: 'below' },
+  }),
+  lineOf('e1', at(-9, '17:30'), say('fake-line-sown', { ...pepper, seeds: n(12) }), {
+    fix: { of: 'sown', seeds: { as: 'exact', number: 12 }, depth_mm: 7, wanted: 8 },
+  }),
+  lineOf('e0', at(-9, '17:20'), say('fake-line-unknown', { kind: text('tray_weighed') }), { unknown: true }),
+];
+
 const form = (key: string, variety: string, rest: Partial<PacketForm>): PacketForm => ({
   crop: key, variety, packed_year: null, harvested_year: null, stated_germination: null, seeds: null,
-  storage: 'cool_cupboard', treated: false, source: '', note: '', ...rest,
+  storage: 'cool_cupboard', treated: false, source: '', note: '', sow_by: null, f1: false, saved_from: null, price: '', ...rest,
 });
+
+/** A packet with what is known of it. */
+export interface PacketPage {
+  line: PacketLine;
+  outlook: Say | null;
+  own: Say | null;
+  season: SeasonView | null;
+  sowings: number;
+  described: PacketForm;
+}
 
 function page(id: string, key: string, variety: string, rest: Partial<PacketForm>, germination: [number, number] | null, sowings: number, left: number | null): PacketPage {
   const described = form(key, variety, rest);
   const known = crops.includes(key);
   const year = described.packed_year ?? described.harvested_year;
   return {
-    line: { packet: id, crop: crop(key, known), variety, year, germination, seeds_left: left },
+    line: { packet: id, crop: crop(key, known), variety, year, germination, seeds_left: left, source: described.source },
     outlook: germination
       ? say('fake-outlook-span', { low: n(Math.round(germination[0] * 10)), high: n(Math.round(germination[1] * 10)) })
       : null,
     own: sowings > 1 ? say('fake-outlook-own', { sowings: n(sowings), up: n(14), of: n(18) }) : null,
+    season: key === 'tomato' ? season : null,
     sowings,
     described,
   };
@@ -305,11 +357,11 @@ function page(id: string, key: string, variety: string, rest: Partial<PacketForm
 export const crops = ['bean_snap', 'beet', 'cabbage', 'carrot', 'celery', 'corn_sweet', 'eggplant', 'lettuce', 'onion', 'parsley', 'parsnip', 'pepper', 'tomato'];
 
 export const packets: PacketPage[] = [
-  page('p-tomato', 'tomato', 'Amber Lantern', { packed_year: 2025, seeds: 30, stated_germination: 0.9 }, [0.72, 0.94], 2, 18),
+  page('p-tomato', 'tomato', 'Amber Lantern', { packed_year: 2025, seeds: 30, stated_germination: 0.9, source: 'Swap table' }, [0.72, 0.94], 2, 18),
   page('p-pepper', 'pepper', 'Little Bell', { packed_year: 2024, storage: 'fridge_sealed' }, [0.6, 0.9], 1, null),
   page('p-aub', 'eggplant', 'Dusk', { packed_year: 2019, storage: 'warm_room' }, [0.2, 0.5], 1, 9),
   page('p-let', 'lettuce', 'Curled Butter', { harvested_year: 2025 }, [0.7, 0.9], 3, null),
-  page('p-cab', 'cabbage', 'Round Early', { packed_year: 2026, treated: true }, [0.7, 0.9], 1, 160),
+  page('p-cab', 'cabbage', 'Round Early', { packed_year: 2026, treated: true, f1: true, source: 'Corner shop', price: '2.95', note: 'Sow thinly.' }, [0.7, 0.9], 1, 160),
   page('p-corn', 'corn_sweet', 'Tall Gold', { packed_year: 2026, seeds: 40 }, [0.75, 0.95], 0, 40),
   page('p-sal', 'Échinacée', 'du jardin', { harvested_year: 2024 }, null, 0, null),
 ];
@@ -334,43 +386,10 @@ export const settings = (demo: boolean): SettingsView => ({
     placeForm(places.shed, 4, 5, 11, false),
     { ...placeForm(places.frame, 5, 4, 15, true), retired: true },
   ],
+  frost: null,
+  away: [],
   device,
   demo,
   entries: 3127,
 });
 
-export function bench(packet: string | null): BenchView {
-  const chosen = packets.find((p) => p.line.packet === packet);
-  const due = (from: number, to: number) => ({
-    due: chosen ? { first: day(from), d10: day(from + 1), d50: day(Math.round((from + to) / 2)), d90: day(to) } : null,
-    say: chosen ? say('fake-due-days', { first: n(from), last: n(to) }) : null,
-    none_comes_up: false,
-  });
-  return {
-    packets: packets.map((p) => p.line),
-    places: [
-      { place: places.prop, usual: { min_c: 20, max_c: 24 }, ...due(6, 9) },
-      { place: places.sill, usual: { min_c: 15, max_c: 20 }, ...due(10, 16) },
-      { place: places.glass, usual: { min_c: 7, max_c: 20 }, ...due(16, 24) },
-      {
-        place: places.shed, usual: { min_c: 5, max_c: 11 }, due: null,
-        say: chosen ? say('fake-place-none', { temperature: c(10) }) : null, none_comes_up: chosen !== undefined,
-      },
-    ],
-    trays: [{ tray: 't-a4', code: 'A4', container: 'cells', place: places.sill, rows: 4, columns: 3, taken: [0, 1, 2, 3] }],
-    next_code: 'K10',
-    chosen: chosen
-      ? {
-          packet: chosen.line,
-          outlook: chosen.outlook,
-          own: chosen.own,
-          seeds_for: chosen.line.germination ? range(1, 101).map((wanted) => Math.ceil(wanted * 1.4) + 1) : [],
-          depth_mm: chosen.line.germination ? [5, 8] : null,
-          seed_mm: chosen.line.germination ? [3, 1] : null,
-          light: chosen.line.crop.key === 'lettuce' ? say('fake-light-need-needed') : null,
-          recommended: { min_c: 18, max_c: 27 },
-          cautions: chosen.described.treated ? [say('fake-caution-treated-seed')] : [],
-        }
-      : null,
-  };
-}

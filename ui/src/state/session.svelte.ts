@@ -5,6 +5,8 @@ import type {
   AppError,
   Coded,
   DeviceForm,
+  ImportForm,
+  Fix,
   PlantsLine,
   Say,
   SettingsView,
@@ -25,6 +27,8 @@ export interface Last {
   say: Say;
   act: string;
   undone: boolean;
+  /** The act that was first done, whatever was undone and brought back since. */
+  first: string;
 }
 
 /** What is sown again, and of what the bench is to be filled in. */
@@ -44,6 +48,9 @@ const undated = new Set<Act['do']>([
   'order_places',
   'describe_garden',
   'away',
+  'came_back',
+  'night_low',
+  'frost_odds',
 ]);
 
 /** One sitting with the journal: who talks to the app, and what came of it. */
@@ -74,6 +81,9 @@ export class Session {
     try {
       this.take(await this.backend.start());
       await this.backend.onDueChanged(() => this.refresh());
+      await this.backend.onNoted((answer) => this.#noted(answer));
+      await this.backend.onOpening(() => void this.#openAsked());
+      await this.#openAsked();
     } catch (thrown) {
       this.startError = asAppError(thrown);
     }
@@ -120,6 +130,12 @@ export class Session {
     this.#anew();
   }
 
+  /** Another journal took the place of the one that was open. */
+  async reopen() {
+    this.take(await this.backend.start());
+    this.#anew();
+  }
+
   async leaveDemo() {
     this.take(await this.backend.leaveDemo());
     this.#anew();
@@ -132,14 +148,35 @@ export class Session {
   }
 
   /** Writes an act; none if it was asked about and declined. Rejects with an AppError. */
-  async act(act: Act): Promise<Written | null> {
-    const happened = undated.has(act.do) ? null : this.happened;
+  async act(act: Act, at: string | null = this.happened): Promise<Written | null> {
+    const happened = undated.has(act.do) ? null : at;
     const request = { act: $state.snapshot(act) as Act, happened, hand: '' };
     return this.#say((confirmed) => this.backend.act({ ...request, confirmed }));
   }
 
+  /** Takes a photo in; of nothing yet if it is to be named later. */
+  async addPhoto(file: Blob, about: string | null): Promise<Written | null> {
+    const of = { about, happened: this.happened };
+    return this.#say((confirmed) => this.backend.addPhoto(file, of, confirmed));
+  }
+
+  async removePhoto(entry: string): Promise<Written | null> {
+    return this.#say(() => this.backend.removePhoto(entry));
+  }
+
+  /** Adds the packets of a table. */
+  async importPackets(file: Blob, form: ImportForm): Promise<Written | null> {
+    return this.#say(() => this.backend.importPackets(file, form));
+  }
+
   async withdraw(entry: string): Promise<Written | null> {
     return this.#say((confirmed) => this.backend.withdraw(entry, confirmed));
+  }
+
+  /** Corrects a line; with neither fix nor time brings a withdrawn one back. */
+  async correct(entry: string, fix: Fix | null, happened: string | null): Promise<Written | null> {
+    const request = { entry, fix: $state.snapshot(fix) as Fix | null, happened, hand: '' };
+    return this.#say((confirmed) => this.backend.correct({ ...request, confirmed }));
   }
 
   async undo() {
@@ -147,7 +184,7 @@ export class Session {
     if (!last) return;
     try {
       const written = await this.#say((confirmed) => this.backend.undo(last.act, confirmed));
-      if (written) this.last = { say: last.say, act: written.act, undone: !last.undone };
+      if (written) this.last = { say: last.say, act: written.act, undone: !last.undone, first: last.first };
     } catch (thrown) {
       this.lastError = asAppError(thrown);
     }
@@ -165,10 +202,23 @@ export class Session {
       answer = await send(true);
       if (answer.answer === 'asks_first') return null;
     }
-    this.last = { say: answer.say, act: answer.act, undone: false };
+    this.last = { say: answer.say, act: answer.act, undone: false, first: answer.act };
     this.lastError = null;
     this.refresh();
     return answer;
+  }
+
+  /** Where a notice that was pressed asks to go. */
+  async #openAsked() {
+    const tray = await this.backend.opening();
+    if (tray !== null) this.router.go(tray ? 'tray' : 'round', tray);
+  }
+
+  /** Written from a notice: said, and can be undone, as if it were from here. */
+  #noted(answer: Answer) {
+    if (answer.answer !== 'written') return;
+    this.last = { say: answer.say, act: answer.act, undone: false, first: answer.act };
+    this.lastError = null;
   }
 
   #ask(questions: Coded[]): Promise<boolean> {

@@ -6,6 +6,8 @@ import type { Session } from './session.svelte';
 export class View<T> {
   value: T | null = $state.raw(null);
   error: AppError | null = $state(null);
+  /** Whether an answer came, be it none. */
+  loaded = $state(false);
   #turn = 0;
 
   constructor(session: Session, ask: () => Promise<T>) {
@@ -21,6 +23,7 @@ export class View<T> {
       const value = await asked;
       if (turn !== this.#turn) return;
       this.value = value;
+      this.loaded = true;
       this.error = null;
     } catch (thrown) {
       if (turn === this.#turn) this.error = asAppError(thrown);

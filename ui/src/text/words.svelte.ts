@@ -32,9 +32,26 @@ export class Words {
   readonly missing = new Set<string>();
   /** Messages without arguments, once made. */
   #fixed = new Map<string, string>();
+  #later: Promise<void> | undefined;
+  /** Goes up when messages come in, so that what said a bare key says it again. */
+  #loaded = $state(0);
 
   constructor(more: readonly string[] = []) {
-    for (const source of [...Object.values(files), ...more]) this.#bundle.addResource(new FluentResource(source));
+    this.#add([...Object.values(files), ...more]);
+  }
+
+  #add(sources: readonly string[]) {
+    for (const source of sources) this.#bundle.addResource(new FluentResource(source));
+  }
+
+  /** The messages that the first picture does without. */
+  loadLater(): Promise<void> {
+    this.#later ??= import('./later').then(({ later }) => {
+      this.#add(later);
+      for (const key of this.missing) if (this.has(key)) this.missing.delete(key);
+      this.#loaded += 1;
+    });
+    return this.#later;
   }
 
   /** The device's units, and the day it is, whose year goes without saying. */
@@ -45,6 +62,10 @@ export class Words {
 
   set today(day: string) {
     this.#year = day.slice(0, 4);
+  }
+
+  get thisYear(): string {
+    return this.#year || '2024';
   }
 
   get fahrenheit(): boolean {
@@ -65,12 +86,13 @@ export class Words {
     let text = this.#fixed.get(key);
     if (text === undefined) {
       text = this.#format(key, {});
-      this.#fixed.set(key, text);
+      if (this.#bundle.hasMessage(key)) this.#fixed.set(key, text);
     }
     return text;
   }
 
   #format(key: string, values: Values): string {
+    void this.#loaded;
     const message = this.#bundle.getMessage(key);
     if (!message?.value) {
       this.missing.add(key);

@@ -51,7 +51,7 @@ pub fn page(book: &CropBook) -> String {
         heading(&mut page, 3, &format!("{title}: afterwards"));
         table(
             &mut page,
-            "plant|life, years|legal minimum, %|day|night|weeks to raise|hardiness|set out, weeks from last frost|days to harvest or flower|caution",
+            "plant|life, years|legal minimum, %|test, days|day|night|weeks to raise|hardiness|set out, weeks from last frost|days to harvest or flower|caution",
             crops().map(afterwards),
         );
     }
@@ -153,6 +153,13 @@ fn afterwards(crop: &Crop) -> Vec<String> {
             crop,
             "legal_minimum",
             crop.legal_minimum.map(percent).unwrap_or_default(),
+        ),
+        marked(
+            crop,
+            "test_days",
+            crop.test_days
+                .map(|(first, last)| format!("{first}, {last}"))
+                .unwrap_or_default(),
         ),
         marked(crop, "growing_on_c", span(crop.growing_on_c.day)),
         marked(crop, "growing_on_c", span(crop.growing_on_c.night)),

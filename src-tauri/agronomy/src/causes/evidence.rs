@@ -74,6 +74,8 @@ pub struct Kept<'a> {
     pub seen: &'a [(Seen, Option<u32>)],
     /// The light of a day where it stood after coming up, mol m⁻².
     pub light: Option<f64>,
+    /// Whether the grower saw seedlings grow leggy.
+    pub leggy: bool,
     /// Days it stood in the heat after coming up.
     pub heat_days: u32,
 }
@@ -105,6 +107,7 @@ impl<'a> Kept<'a> {
             by_can: 0,
             seen: &[],
             light: None,
+            leggy: false,
             heat_days: 0,
         }
     }

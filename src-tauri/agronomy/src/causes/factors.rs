@@ -147,6 +147,9 @@ fn washed_out(kept: &Kept<'_>) -> Option<(f64, Fact)> {
 }
 
 fn want_of_light(kept: &Kept<'_>) -> Option<(f64, Fact)> {
+    if kept.leggy {
+        return Some((sound_in(Light::TooDim), Fact::Saw(None)));
+    }
     let light = kept.light?;
     let sound = sound_in(Light::of(light));
     (sound < 1.0).then_some((sound, Fact::Light(light)))

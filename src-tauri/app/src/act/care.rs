@@ -6,7 +6,8 @@ use crate::error::AppError;
 use crate::view::RangeView;
 use chrono::NaiveDateTime;
 use plumule_journal::content::{
-    Content, CoverChanged, Felt, HeatOff, OfTray, ReadingTaken, Shown, TrayMoved,
+    Content, CoverChanged, Felt, HeatBack, HeatOff, OfTray, ReadingTaken, Sheltered, Shown,
+    TrayMoved,
 };
 use plumule_journal::id::TrayId;
 
@@ -82,6 +83,23 @@ pub(super) fn heat_off(
         to,
         meanwhile: meanwhile.map(range),
     })))
+}
+
+pub(super) fn heat_back(
+    place: &str,
+    at: NaiveDateTime,
+    meanwhile: Option<RangeView>,
+) -> Result<Made, AppError> {
+    Ok(Made::one(Content::HeatBack(HeatBack {
+        place: known(place)?,
+        at,
+        meanwhile: meanwhile.map(range),
+    })))
+}
+
+pub(super) fn shelter(trays: &[String], how: &str) -> Result<Made, AppError> {
+    let how = known(how)?;
+    of_trays(trays, |tray| Content::Sheltered(Sheltered { tray, how }))
 }
 
 pub(super) fn cover(tray: &str, on: bool) -> Result<Made, AppError> {

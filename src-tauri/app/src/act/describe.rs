@@ -1,36 +1,14 @@
-//! Packets, places, the garden, notes.
+//! Places, the garden, notes.
 
 use super::parse::{known, maybe, month_day, range, time};
 use super::{Made, Maker};
 use crate::error::AppError;
-use crate::view::{GardenForm, PacketForm, PlaceForm};
-use chrono::NaiveDate;
+use crate::view::{GardenForm, PlaceForm};
 use chrono_tz::Tz;
-use plumule_journal::content::{
-    Away, Content, GardenDescribed, Noted, PacketDescribed, PlaceDescribed,
-};
-use plumule_journal::id::{PacketId, PlaceId};
+use plumule_journal::content::{Content, GardenDescribed, Noted, PhotoNamed, PlaceDescribed};
+use plumule_journal::id::PlaceId;
 
 impl Maker<'_> {
-    pub(super) fn add_packet(&mut self, form: &PacketForm) -> Result<Made, AppError> {
-        let packet = PacketId(self.ids.next());
-        packet_described(packet, form, None, false)
-    }
-
-    pub(super) fn describe_packet(
-        &self,
-        id: &str,
-        form: &PacketForm,
-        retired: bool,
-    ) -> Result<Made, AppError> {
-        let packet = known(id)?;
-        let before = self
-            .journal
-            .packet(packet)?
-            .ok_or_else(|| AppError::bad_request(id))?;
-        packet_described(packet, form, before.described.sow_by, retired)
-    }
-
     pub(super) fn describe_place(&mut self, form: &PlaceForm) -> Result<Made, AppError> {
         let place = match maybe(form.id.as_deref())? {
             Some(place) => place,
@@ -72,32 +50,6 @@ impl Maker<'_> {
     }
 }
 
-fn packet_described(
-    packet: PacketId,
-    form: &PacketForm,
-    sow_by: Option<NaiveDate>,
-    retired: bool,
-) -> Result<Made, AppError> {
-    Ok(Made {
-        packet: Some(packet),
-        ..Made::one(Content::PacketDescribed(PacketDescribed {
-            packet,
-            crop: form.crop.trim().to_owned(),
-            variety: form.variety.trim().to_owned(),
-            packed_year: form.packed_year,
-            harvested_year: form.harvested_year,
-            sow_by,
-            stated_germination: form.stated_germination,
-            seeds: form.seeds,
-            storage: known(&form.storage)?,
-            treated: form.treated,
-            source: form.source.trim().to_owned(),
-            note: form.note.trim().to_owned(),
-            retired,
-        }))
-    })
-}
-
 pub(super) fn garden(form: &GardenForm) -> Result<Made, AppError> {
     let zone: Tz = form
         .zone
@@ -114,13 +66,16 @@ pub(super) fn garden(form: &GardenForm) -> Result<Made, AppError> {
     })))
 }
 
-pub(super) fn away(from: NaiveDate, to: NaiveDate) -> Made {
-    Made::one(Content::Away(Away { from, to }))
-}
-
 pub(super) fn note(about: &str, text: &str) -> Result<Made, AppError> {
     Ok(Made::one(Content::Noted(Noted {
         about: known(about)?,
         text: text.to_owned(),
+    })))
+}
+
+pub(super) fn name_photo(photo: &str, about: &str) -> Result<Made, AppError> {
+    Ok(Made::one(Content::PhotoNamed(PhotoNamed {
+        taken: known(photo)?,
+        about: known(about)?,
     })))
 }

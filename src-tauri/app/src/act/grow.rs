@@ -3,12 +3,12 @@
 use super::parse::{known, maybe, plants};
 use super::room::living;
 use super::{Made, Maker};
-use crate::acts::{PartAnswer, SeedsAnswer, UpAnswer};
+use crate::acts::{PartAnswer, SeedsAnswer, TreatmentForm, UpAnswer};
 use crate::error::AppError;
 use crate::view::{PlantsRef, TrayChoice};
 use plumule_journal::content::{
     BatchStarted, Content, Counted, DugUp, Leaving, Left, OfPlants, OfSowing, OfTray, Part, Seeds,
-    Sown, Up, WentOn,
+    Sown, Treatment, Up, WentOn,
 };
 use plumule_journal::id::{BatchId, SowingId, TrayId};
 use plumule_journal::words::LossCause;
@@ -22,6 +22,7 @@ pub(super) struct Sow<'a> {
     pub(super) depth_mm: Option<f64>,
     pub(super) wanted: Option<u32>,
     pub(super) again_of: Option<&'a str>,
+    pub(super) treatment: TreatmentForm,
 }
 
 /// A start without seed as it was said.
@@ -46,14 +47,11 @@ impl Maker<'_> {
             packet: known(said.packet)?,
             tray,
             cells,
-            seeds: match said.seeds {
-                SeedsAnswer::Exact(number) => Seeds::Exact(number),
-                SeedsAnswer::About(number) => Seeds::About(number),
-                SeedsAnswer::Pinch => Seeds::Pinch,
-            },
+            seeds: seeds(said.seeds),
             depth_mm: said.depth_mm,
             wanted: said.wanted,
             again_of: maybe(said.again_of)?,
+            treatment: treatment(said.treatment),
         }));
         Ok(made)
     }
@@ -128,16 +126,36 @@ impl Maker<'_> {
     }
 }
 
-pub(super) fn count(of: &PlantsRef, up: UpAnswer) -> Result<Made, AppError> {
+fn treatment(form: TreatmentForm) -> Treatment {
+    Treatment {
+        soaked_hours: form.soaked_hours,
+        chipped: form.chipped,
+        cold_weeks: form.cold_weeks,
+    }
+}
+
+pub(super) fn count(of: &PlantsRef, said: UpAnswer) -> Result<Made, AppError> {
     Ok(Made::one(Content::Counted(Counted {
         of: plants(of)?,
-        up: match up {
-            UpAnswer::Number(number) => Up::Number(number),
-            UpAnswer::Few => Up::Few,
-            UpAnswer::Half => Up::Half,
-            UpAnswer::NearlyAll => Up::NearlyAll,
-        },
+        up: up(said),
     })))
+}
+
+pub(crate) fn up(said: UpAnswer) -> Up {
+    match said {
+        UpAnswer::Number(number) => Up::Number(number),
+        UpAnswer::Few => Up::Few,
+        UpAnswer::Half => Up::Half,
+        UpAnswer::NearlyAll => Up::NearlyAll,
+    }
+}
+
+pub(crate) fn seeds(said: SeedsAnswer) -> Seeds {
+    match said {
+        SeedsAnswer::Exact(number) => Seeds::Exact(number),
+        SeedsAnswer::About(number) => Seeds::About(number),
+        SeedsAnswer::Pinch => Seeds::Pinch,
+    }
 }
 
 pub(super) fn leave(
@@ -146,19 +164,22 @@ pub(super) fn leave(
     how: &str,
     cause: Option<&str>,
 ) -> Result<Made, AppError> {
-    let how = match how {
+    Ok(Made::one(Content::Left(Left {
+        of: plants(of)?,
+        number,
+        how: way_of_leaving(how, cause)?,
+    })))
+}
+
+pub(crate) fn way_of_leaving(how: &str, cause: Option<&str>) -> Result<Leaving, AppError> {
+    Ok(match how {
         "thinned" => Leaving::Thinned,
         "lost" => Leaving::Lost(maybe(cause)?.unwrap_or(LossCause::Unknown)),
         "planted_out" => Leaving::PlantedOut,
         "sold" => Leaving::Sold,
         "given_away" => Leaving::GivenAway,
         _ => return Err(AppError::bad_request(how)),
-    };
-    Ok(Made::one(Content::Left(Left {
-        of: plants(of)?,
-        number,
-        how,
-    })))
+    })
 }
 
 pub(super) fn ready(of: &PlantsRef) -> Result<Made, AppError> {

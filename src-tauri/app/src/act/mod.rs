@@ -6,9 +6,14 @@ mod grow;
 mod jobs;
 mod parse;
 mod room;
+mod season;
+mod seed;
+mod seen;
 
-pub(crate) use parse::time;
+pub(crate) use grow::{seeds, up, way_of_leaving};
+pub(crate) use parse::{known, maybe, time};
 pub(crate) use room::code_after;
+pub(crate) use seed::described;
 
 use crate::acts::Act;
 use crate::error::AppError;
@@ -38,6 +43,13 @@ impl Made {
         }
     }
 
+    fn of_packet(packet: PacketId, content: Content) -> Self {
+        Self {
+            packet: Some(packet),
+            ..Self::one(content)
+        }
+    }
+
     fn of_tray(tray: TrayId, content: Content) -> Self {
         Self {
             tray: Some(tray),
@@ -52,6 +64,7 @@ pub(crate) struct Maker<'a> {
     ids: Ids,
     /// Now, local time of the garden.
     local: NaiveDateTime,
+    zone: Tz,
     /// Free cells of the trays of this act, as it fills them.
     rooms: BTreeMap<TrayId, BTreeSet<u16>>,
     /// Codes that this act has given.
@@ -64,6 +77,7 @@ impl<'a> Maker<'a> {
             journal,
             ids: Ids::new(stamp, "things"),
             local: Happened::at(stamp.now, zone).local,
+            zone,
             rooms: BTreeMap::new(),
             codes: BTreeSet::new(),
         })
@@ -90,6 +104,11 @@ impl<'a> Maker<'a> {
             Act::Cover { tray, on } => care::cover(tray, *on),
             Act::Feed { tray } => care::feed(tray),
             Act::HardenOff { tray } => care::harden_off(tray),
+            Act::HeatBack {
+                place,
+                at,
+                meanwhile,
+            } => care::heat_back(place, *at, *meanwhile),
             Act::Count { plants, up } => grow::count(plants, *up),
             Act::Leave {
                 plants,
@@ -105,10 +124,22 @@ impl<'a> Maker<'a> {
             } => self.go_on(plants, step, parts, *rest_finished),
             Act::Ready { plants } => grow::ready(plants),
             Act::DigUp { sowing, firm, soft } => grow::dig_up(sowing, *firm, *soft),
+            Act::SeedsLost {
+                sowing,
+                number,
+                cause,
+            } => seen::seeds_lost(sowing, *number, cause),
+            Act::Explain {
+                sowing,
+                causes,
+                text,
+            } => seen::explain(sowing, causes, text),
+            Act::Notice { plants, sight } => seen::notice(plants, sight),
             Act::NothingCameUp { sowing } => grow::nothing_came_up(sowing),
             Act::Finish { plants } => grow::finish(plants),
             Act::Empty { tray } => self.empty(tray),
             Act::Note { about, text } => describe::note(about, text),
+            Act::NamePhoto { photo, about } => describe::name_photo(photo, about),
             Act::PutOff { job, until } => self.put_off(job, *until),
             Act::Dismiss { job } => jobs::dismiss(job),
             Act::AddPacket { packet } => self.add_packet(packet),
@@ -117,10 +148,30 @@ impl<'a> Maker<'a> {
                 packet,
                 retired,
             } => self.describe_packet(id, packet, *retired),
+            Act::CountSeeds { packet, left } => seed::count(packet, *left),
+            Act::TakeStock { packet, found } => self.take_stock(packet, found),
+            Act::StartTest { packet, seeds } => self.start_test(packet, *seeds),
+            Act::CountTest { test, sprouted } => self.count_test(test, *sprouted),
+            Act::CloseTest { test, sprouted } => self.close_test(test, *sprouted),
+            Act::WantToBuy {
+                crop,
+                variety,
+                note,
+            } => self.want_to_buy(crop, variety, note),
+            Act::SetToBuy { item, standing } => self.set_to_buy(item, standing),
             Act::DescribePlace { place } => self.describe_place(place),
             Act::OrderPlaces { places } => self.order_places(places),
             Act::DescribeGarden { garden } => describe::garden(garden),
-            Act::Away { from, to } => Ok(describe::away(*from, *to)),
+            Act::Away { from, to } => Ok(season::away(*from, *to)),
+            Act::CameBack { on } => Ok(season::came_back(*on)),
+            Act::NightLow {
+                night,
+                place,
+                low_c,
+            } => season::night_low(*night, place.as_deref(), *low_c),
+            Act::Shelter { trays, how } => care::shelter(trays, how),
+            Act::Air { place } => season::air(place),
+            Act::FrostOdds { odds } => self.frost_odds(odds),
             Act::Sow {
                 packet,
                 into,
@@ -129,6 +180,7 @@ impl<'a> Maker<'a> {
                 depth_mm,
                 wanted,
                 again_of,
+                treatment,
             } => self.sow(grow::Sow {
                 packet,
                 into,
@@ -137,6 +189,7 @@ impl<'a> Maker<'a> {
                 depth_mm: *depth_mm,
                 wanted: *wanted,
                 again_of: again_of.as_deref(),
+                treatment: *treatment,
             }),
             Act::StartBatch {
                 origin,

@@ -7,7 +7,7 @@ use super::weather;
 use plumule_agronomy::{Curve, crops, day_temperature_at};
 use plumule_journal::content::{
     Content, Counted, CoverChanged, DugUp, Felt, Leaving, Left, Noted, OfPlants, OfSowing, OfTray,
-    Part, Seeds, Sown, TrayDescribed, TrayMoved, Up, WentOn,
+    Part, Seeds, Sown, TrayDescribed, TrayMoved, Treatment, Up, WentOn,
 };
 use plumule_journal::id::{BatchId, PacketId, SowingId, TrayId};
 use plumule_journal::subject::{Plants, Subject};
@@ -111,6 +111,7 @@ impl Life<'_> {
                 depth_mm: crop.map(|crop| crop.depth_mm.0.midpoint(crop.depth_mm.1).round()),
                 wanted: Some(raise.seeds * 2 / 3),
                 again_of: None,
+                treatment: Treatment::default(),
             }),
         );
         self.groups.push(Group {

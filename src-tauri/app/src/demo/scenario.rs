@@ -307,7 +307,7 @@ pub(super) const RAISED: &[Raise] = &[
         ),
         Dead,
     ),
-    raise("fogbell", -4, Shed, (3, 4), 12, IN_THE_SHED),
+    raise("fogbell", -24, Shed, (3, 4), 12, IN_THE_SHED),
     raise("stout", -26, Greenhouse, (6, 1), 36, NOTHING_YET),
     kept(
         raise("broadsheet", -18, Greenhouse, (4, 6), 24, TOO_WET),
@@ -368,6 +368,9 @@ pub(super) fn garden(diary: &mut Diary) {
                 treated: *name == "noonday",
                 source: String::new(),
                 note: String::new(),
+                f1: false,
+                saved_from: None,
+                price: String::new(),
                 retired: false,
             }),
         );

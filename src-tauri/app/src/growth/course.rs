@@ -29,6 +29,8 @@ pub(crate) struct Course {
     pub(crate) read_share: f64,
     /// The mean it is reckoned to stand at from tomorrow, °C.
     pub(crate) mean_to_come_c: f64,
+    /// Where it lies, and what the days there were on average, °C.
+    pub(crate) here: Option<(PlaceId, f64)>,
     /// Progress at each of the moments asked about, never falling.
     pub(crate) at: Vec<f64>,
     /// Lowest and highest of each day until now, °C; none for a day in the
@@ -42,6 +44,10 @@ pub(crate) struct Bed<'a> {
     pub(crate) felt: &'a [FeltAt],
     /// Places in which cold weeks are cold weeks and no progress counts.
     pub(crate) fridges: &'a BTreeSet<PlaceId>,
+    /// Until then it lies in the cold, wherever it lies.
+    pub(crate) cold_until: Option<NaiveDateTime>,
+    /// Progress goes by the crop's curve times this.
+    pub(crate) pace: f64,
 }
 
 impl<'a> Bed<'a> {
@@ -51,6 +57,8 @@ impl<'a> Bed<'a> {
             stays: tray.stays.iter().map(stay).collect(),
             felt: &tray.felt,
             fridges,
+            cold_until: None,
+            pace: 1.0,
         }
     }
 
@@ -58,6 +66,28 @@ impl<'a> Bed<'a> {
     fn place_at(&self, at: NaiveDateTime) -> Option<PlaceId> {
         let last = self.stays.iter().rev().find(|(since, _)| *since <= at);
         last.or(self.stays.first()).map(|(_, place)| *place)
+    }
+
+    /// Whether a moment in a place counts as cold.
+    fn cold(&self, place: PlaceId, at: NaiveDateTime) -> bool {
+        self.fridges.contains(&place) || self.cold_until.is_some_and(|until| at < until)
+    }
+
+    /// Mean of the days since it came where it lies, °C.
+    fn mean_here(
+        &self,
+        ranges: &[Option<(f64, f64)>],
+        sown: NaiveDate,
+        today: NaiveDate,
+    ) -> Option<f64> {
+        let moved = self.stays.iter().map(|(since, _)| since.date());
+        let since = moved.filter(|day| *day <= today).max()?;
+        let days = sown.iter_days().zip(ranges);
+        let here: Vec<f64> = days
+            .filter(|(day, _)| *day >= since)
+            .filter_map(|(_, range)| range.map(|(min_c, max_c)| min_c.midpoint(max_c)))
+            .collect();
+        (!here.is_empty()).then(|| here.iter().sum::<f64>() / here.len() as f64)
     }
 
     fn moved_on(&self, day: NaiveDate) -> bool {
@@ -126,8 +156,11 @@ pub(crate) fn course(
     course.read_share = if days > 0.0 { read / days } else { 0.0 };
 
     let place = bed.place_at(now.max(sown))?;
+    let mean_here = bed.mean_here(&course.ranges, sown.date(), today);
+    course.here = mean_here.map(|mean_c| (place, mean_c));
     let ahead = today.checked_add_days(Days::new(AHEAD_DAYS))?;
-    let last_odd = temperatures.heat_back(place).map(|back| back.min(ahead));
+    let heat_back = temperatures.heat_back(place).map(|back| back.min(ahead));
+    let last_odd = heat_back.max(bed.cold_until.map(|until| until.date()));
     while last_odd.is_some_and(|last| day <= last) {
         course.by_day.push(walk.day(day, None)?.progress);
         day = day.succ_opt()?;
@@ -186,13 +219,13 @@ impl Walk<'_> {
             gained.degrees += degrees;
             gained.hours += 1.0;
             let dry = self.dry.iter().any(|(from, to)| (*from..*to).contains(&at));
-            if self.bed.fridges.contains(&place) {
+            if self.bed.cold(place, at) {
                 continue;
             }
             let (min_c, max_c) = gained.range.unwrap_or((degrees, degrees));
             gained.range = Some((min_c.min(degrees), max_c.max(degrees)));
             if !dry {
-                gained.progress += self.curve.rate_per_day(degrees) / 24.0;
+                gained.progress += self.bed.pace * self.curve.rate_per_day(degrees) / 24.0;
             }
         }
         Some(gained)
@@ -205,7 +238,7 @@ impl Walk<'_> {
         let odd = day <= self.sown.date()
             || self.bed.moved_on(day)
             || self.temperatures.heat_off_on(place, day)
-            || self.bed.fridges.contains(&place)
+            || self.bed.cold(place, day.and_time(NaiveTime::MIN))
             || self
                 .dry
                 .iter()
@@ -215,7 +248,7 @@ impl Walk<'_> {
         }
         let range = self.temperatures.day(place, day, self.today)?;
         Some(Gained {
-            progress: self.curve.day_progress(range.min_c, range.max_c),
+            progress: self.bed.pace * self.curve.day_progress(range.min_c, range.max_c),
             degrees: range.min_c.midpoint(range.max_c) * 24.0,
             hours: 24.0,
             range: Some((range.min_c, range.max_c)),

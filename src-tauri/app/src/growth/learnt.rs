@@ -12,7 +12,7 @@ use plumule_agronomy::{
 use plumule_journal::content::{Leaving, Seeds};
 use plumule_journal::id::PacketId;
 use plumule_journal::state::{PacketState, SowingState, TrayState};
-use plumule_journal::words::LossCause;
+use plumule_journal::words::{Blame, LossCause};
 use std::collections::BTreeMap;
 
 /// So many of a packet's last finished sowings are asked (judgement: enough to
@@ -33,6 +33,18 @@ pub(crate) struct Past {
 #[derive(Clone, Debug, Default)]
 pub(crate) struct Learnt {
     lessons: Vec<Lesson>,
+    /// How fast other packets of the crop came up: asked where its own sowings
+    /// do not tell.
+    of_crop: Vec<Lesson>,
+}
+
+/// How fast it came up against what is usual, and who taught that.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Pace {
+    /// The usual time is 1.
+    pub(crate) factor: f64,
+    /// Taught by other packets of the crop.
+    pub(crate) of_crop: bool,
 }
 
 /// What one finished sowing taught.
@@ -52,15 +64,31 @@ pub(crate) fn learn(picture: &Picture, now: NaiveDateTime) -> BTreeMap<PacketId,
         return BTreeMap::new();
     }
     let temperatures = Temperatures::of(picture);
-    let learnt = picture.past.iter().filter_map(|(packet, past)| {
-        let crop = crops().get(&picture.packets.get(packet)?.described.crop)?;
-        let lessons = past
-            .iter()
-            .filter_map(|past| lesson(picture, &temperatures, crop, past, now))
-            .collect();
-        Some((*packet, Learnt { lessons }))
-    });
-    learnt.collect()
+    let packets = picture.packets.iter().chain(&picture.kin);
+    let own: BTreeMap<PacketId, (&str, Vec<Lesson>)> = packets
+        .filter_map(|(id, packet)| {
+            let key = packet.described.crop.as_str();
+            let crop = crops().get(key)?;
+            let past = picture.past.get(id).into_iter().flatten();
+            let lessons = past.filter_map(|past| lesson(picture, &temperatures, crop, past, now));
+            Some((*id, (key, lessons.collect())))
+        })
+        .collect();
+    own.iter()
+        .map(|(id, (crop, lessons))| {
+            let others = own
+                .iter()
+                .filter(|(other, (of, _))| *other != id && of == crop);
+            let mut of_crop: Vec<Lesson> = others
+                .flat_map(|(_, (_, lessons))| lessons.iter().copied())
+                .filter(|lesson| lesson.speed.is_some())
+                .collect();
+            of_crop.sort_by_key(|lesson| std::cmp::Reverse(lesson.ended));
+            of_crop.truncate(PAST_SOWINGS);
+            let lessons = lessons.clone();
+            (*id, Learnt { lessons, of_crop })
+        })
+        .collect()
 }
 
 fn lesson(
@@ -83,11 +111,7 @@ fn lesson(
 
 /// Seeds that came up, of how many.
 fn worth(sowing: &SowingState, crop: &Crop, reached: f64) -> Option<(u32, u32)> {
-    let harmed = sowing.plants.left.iter().any(|left| {
-        use LossCause::{Baked, DriedOut, Eaten, Frosted, Spilt};
-        let harm = [Eaten, Baked, Frosted, DriedOut, Spilt].map(Leaving::Lost);
-        harm.contains(&left.how)
-    });
+    let harmed = harmed(sowing);
     let up = sowing.plants.numbers.up;
     let guessed = sowing
         .counts
@@ -100,6 +124,31 @@ fn worth(sowing: &SowingState, crop: &Crop, reached: f64) -> Option<(u32, u32)> 
     // Of clusters nobody knows how many gave those that are up.
     let told = crop.seedlings_per_seed <= 1.0 && !harmed && !guessed;
     (reached >= FAIR_CHANCE && told && number > 0).then_some((up.min(number), number))
+}
+
+/// Whether it had no fair chance, by what was lost or by what the grower says.
+fn harmed(sowing: &SowingState) -> bool {
+    use LossCause::{Baked, DriedOut, Eaten, Frosted, Spilt};
+    let harm = [Eaten, Baked, Frosted, DriedOut, Spilt];
+    let blamed = [
+        Blame::Eaten,
+        Blame::Baked,
+        Blame::Frosted,
+        Blame::DriedOut,
+        Blame::Spilt,
+        // As good as spilt (judgement).
+        Blame::WashedOut,
+    ];
+    let lost = sowing.plants.left.iter();
+    let mut lost = lost.filter_map(|left| match left.how {
+        Leaving::Lost(cause) => Some(cause),
+        _ => None,
+    });
+    let mut seeds = sowing.seeds_lost.iter().map(|lost| lost.cause);
+    let said = sowing.explained.as_ref();
+    lost.any(|cause| harm.contains(&cause))
+        || seeds.any(|cause| harm.contains(&cause))
+        || said.is_some_and(|said| blamed.iter().any(|blame| said.causes.contains(blame)))
 }
 
 /// From the two looks between which half of them came up.
@@ -135,6 +184,7 @@ impl Learnt {
         if let Some(ended) = &sowing.plants.ended {
             let own = ended.at.at.local;
             learnt.lessons.retain(|lesson| lesson.ended < own);
+            learnt.of_crop.retain(|lesson| lesson.ended < own);
         }
         learnt
     }
@@ -161,6 +211,21 @@ impl Learnt {
         (!worths.is_empty()).then_some((worths.len(), up, of))
     }
 
+    /// How fast it came up so far, where that was seen.
+    pub(crate) fn pace(&self, crop: &Crop) -> Option<Pace> {
+        let own = speeds(&self.lessons);
+        let of_crop = own.is_empty();
+        let speeds = if of_crop { speeds(&self.of_crop) } else { own };
+        if speeds.is_empty() {
+            return None;
+        }
+        let learnt = learnt_time_factor(FRESH, crop.sigma, &speeds).ok()?;
+        Some(Pace {
+            factor: learnt.mean_ln.exp(),
+            of_crop,
+        })
+    }
+
     /// What is known of its speed: by its age, by what came of it, and by how
     /// well its temperatures are known.
     pub(crate) fn time_factor(
@@ -170,10 +235,15 @@ impl Learnt {
         read_share: f64,
     ) -> TimeFactor {
         let old = old_seed_time_factor(worth.germination, worth.packed_germination);
-        let speeds: Vec<Finished> = self.lessons.iter().filter_map(|it| it.speed).collect();
+        let speeds = speeds(&self.lessons);
         if let (Some(old), true) = (old, speeds.is_empty()) {
             return old;
         }
+        // What sound seed of other packets did tells nothing of old seed.
+        let speeds = match old {
+            None if speeds.is_empty() => self::speeds(&self.of_crop),
+            _ => speeds,
+        };
         let kind = old.unwrap_or(FRESH);
         let kind = learnt_time_factor(kind, crop.sigma, &speeds).unwrap_or(kind);
         TimeFactor {
@@ -181,6 +251,10 @@ impl Learnt {
             tau: tau(kind.tau, read_share),
         }
     }
+}
+
+fn speeds(lessons: &[Lesson]) -> Vec<Finished> {
+    lessons.iter().filter_map(|lesson| lesson.speed).collect()
 }
 
 /// Before anything is known of seed that is not old.

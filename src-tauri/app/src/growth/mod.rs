@@ -1,5 +1,6 @@
 //! How far along a sowing is, when its seedlings are due, how many.
 
+mod cold;
 mod course;
 mod learnt;
 mod packet;
@@ -8,6 +9,7 @@ mod place;
 mod tests;
 mod view;
 
+pub(crate) use cold::{Cold, ColdKind};
 pub(crate) use learnt::{Learnt, PAST_SOWINGS, Past, learn};
 pub(crate) use packet::outlook_of;
 pub(crate) use place::growth_in;
@@ -23,7 +25,7 @@ use plumule_agronomy::{
 };
 use plumule_journal::id::PlaceId;
 use plumule_journal::state::{SowingState, TrayState};
-use plumule_journal::words::PlaceKind;
+use plumule_journal::words::{Container, PlaceKind};
 use std::collections::BTreeSet;
 
 /// The most seeds that a forecast takes.
@@ -31,6 +33,10 @@ const MOST_SEEDS: u32 = 100_000;
 
 /// The share that is up on the day on which a sowing should be up.
 const MOST: f64 = 0.9;
+
+/// The root shows at so much of the days to emergence (judgement: the shoot has
+/// its way to the light still before it).
+const ROOT_SHOWS: f64 = 0.6;
 
 /// Standard deviations to either side that leave a tenth of the odds beyond.
 const TENTH: f64 = 1.281_551_565_544_600_4;
@@ -48,8 +54,10 @@ pub(crate) struct Growth {
     pub(crate) time_factor: TimeFactor,
     pub(crate) course: Course,
     pub(crate) due: DueView,
-    /// It lies in a fridge: cold weeks count as cold, not as late.
+    /// It lies in the cold: that counts as cold, not as late.
     pub(crate) cold_weeks: bool,
+    /// The cold it is in, or was to go through before it was warm.
+    pub(crate) cold: Option<Cold>,
     /// All that ever came up.
     pub(crate) up: u32,
     /// Progress at each look, and all that had ever come up by then.
@@ -81,7 +89,7 @@ pub(crate) fn growth_at(
     let began = sowing.opened_by.at.local;
     let learnt = Learnt::for_sowing(picture, sowing);
     let worth = outlook_of(packet, &learnt, began.date())?;
-    let fridges = fridges(picture);
+    let cold = cold::cold(picture, crop, sowing, tray);
     let seen = seen(picture, temperatures, (sowing, tray), crop, now)?;
     let Seen {
         course,
@@ -90,12 +98,9 @@ pub(crate) fn growth_at(
     } = seen;
     let up = sowing.plants.numbers.up;
     let least = (f64::from(up) / crop.seedlings_per_seed.max(1.0)).ceil() as u32;
-    let seeds = sowing.seeds().max(least).clamp(1, MOST_SEEDS);
+    let sound = sowing.seeds().saturating_sub(sowing.seeds_lost());
+    let seeds = sound.max(least).clamp(1, MOST_SEEDS);
     let time_factor = learnt.time_factor(crop, &worth, course.read_share);
-    let cold_weeks = tray
-        .stays
-        .last()
-        .is_some_and(|stay| fridges.contains(&stay.place));
     Some(Growth {
         crop,
         sown: began.date(),
@@ -112,7 +117,8 @@ pub(crate) fn growth_at(
             began.date(),
         ),
         course,
-        cold_weeks,
+        cold_weeks: cold.is_some_and(|cold| cold.lasts(now)),
+        cold,
         up,
         looks,
         reached,
@@ -143,7 +149,12 @@ fn seen(
         .chain([last])
         .collect();
     let fridges = fridges(picture);
-    let bed = Bed::of_tray(tray, &fridges);
+    let cold = cold::cold(picture, crop, sowing, tray);
+    let bed = Bed {
+        cold_until: cold.and_then(|cold| cold.ends()),
+        pace: if sprouts(tray) { 1.0 / ROOT_SHOWS } else { 1.0 },
+        ..Bed::of_tray(tray, &fridges)
+    };
     let course = course(
         temperatures,
         &bed,
@@ -208,17 +219,7 @@ impl Growth {
     }
 
     fn final_at(&self, deviations: f64) -> f64 {
-        self.final_of(self.outlook, deviations)
-    }
-
-    /// By the mean and variance of the Beta-binomial.
-    fn final_of(&self, outlook: Outlook, deviations: f64) -> f64 {
-        let n = f64::from(self.seeds);
-        let Outlook { a, b } = outlook;
-        let mean = outlook.mean();
-        let variance = n * mean * (1.0 - mean) * (a + b + n) / (a + b + 1.0);
-        let seeds = (n * mean + deviations * variance.sqrt()).clamp(0.0, n);
-        seeds * self.per_seed()
+        final_of(self.seeds, self.outlook, deviations) * self.per_seed()
     }
 
     /// What is usual: plants that nine in ten such sowings reach, at least 1. A
@@ -248,13 +249,13 @@ impl Growth {
 
     /// Whether so many are fewer than the odds of one in ten allow of seed that
     /// is as good as when it was packed.
-    pub(crate) fn poor(&self, up: u32) -> bool {
+    pub(crate) fn poor(&self, seeds: u32, up: u32) -> bool {
         let packed = self.aged.packed_germination;
         let weight = self.aged.outlook.a + self.aged.outlook.b;
         let Ok(sound) = Outlook::new(weight * packed, weight * (1.0 - packed)) else {
             return false;
         };
-        f64::from(up) < MOST * self.final_of(sound, -TENTH) / self.per_seed()
+        f64::from(up) < MOST * final_of(seeds, sound, -TENTH)
     }
 
     /// Whether nine in ten of those expected are up.
@@ -267,6 +268,15 @@ impl Growth {
     pub(crate) fn fewer_than_expected(&self) -> bool {
         self.up == 0 || f64::from(self.up) < MOST * self.least()
     }
+}
+
+/// Seeds that come up in the end, so many standard deviations from the mean of
+/// the Beta-binomial.
+fn final_of(seeds: u32, Outlook { a, b }: Outlook, deviations: f64) -> f64 {
+    let n = f64::from(seeds);
+    let mean = a / (a + b);
+    let variance = n * mean * (1.0 - mean) * (a + b + n) / (a + b + 1.0);
+    (n * mean + deviations * variance.sqrt()).clamp(0.0, n)
 }
 
 fn due(
@@ -292,6 +302,14 @@ fn due(
         d50: found.and_then(|found| date(found.d50)),
         d90: found.and_then(|found| date(found.d90)),
     }
+}
+
+/// Seed is looked at on paper or in a bag: it is sprouted when the root shows.
+pub(crate) fn sprouts(tray: &TrayState) -> bool {
+    matches!(
+        tray.described.container,
+        Container::DampPaper | Container::Bag
+    )
 }
 
 fn fridges(picture: &Picture) -> BTreeSet<PlaceId> {

@@ -2,8 +2,8 @@
 
 use super::Learnt;
 use chrono::NaiveDate;
-use plumule_agronomy::{Crop, PacketOutlook, Storage, crops, packet_outlook};
-use plumule_journal::state::PacketState;
+use plumule_agronomy::{Crop, PacketOutlook, Storage, Test, crops, packet_outlook};
+use plumule_journal::state::{PacketState, PacketTest};
 use plumule_journal::words;
 
 /// Age in years of a packet that says nothing of it (judgement: bought for
@@ -20,8 +20,8 @@ const PACKED: (u32, u32) = (1, 1);
 /// Month and day from which saved seed ages (judgement: dried and cleaned).
 const HARVESTED: (u32, u32) = (10, 1);
 
-/// What a packet is likely to bring up on a day, by its age and by what came up
-/// of it; none for a crop that is not in the crop book.
+/// What a packet is likely to bring up on a day, by its age, by its germination
+/// tests and by what came up of it; none for a crop that is not in the crop book.
 pub(crate) fn outlook_of(
     packet: &PacketState,
     learnt: &Learnt,
@@ -36,8 +36,21 @@ pub(crate) fn outlook_of(
         words::Storage::DampShed => Storage::DampShed,
     };
     let age = age_years(packet, crop, on);
-    let (stated, tests) = (described.stated_germination, learnt.tests(on));
-    packet_outlook(crop, age, stated, storage, &tests).ok()
+    let mut tests = learnt.tests(on);
+    tests.extend(packet.tests.iter().filter_map(|test| own_test(test, on)));
+    packet_outlook(crop, age, described.stated_germination, storage, &tests).ok()
+}
+
+/// A closed germination test, of its age on a day; it tells nothing of a day
+/// before it was closed.
+fn own_test(test: &PacketTest, on: NaiveDate) -> Option<Test> {
+    let closed = test.closed.as_ref()?;
+    let days = (on - closed.at.at.local.date()).num_days();
+    (days >= 0).then(|| Test {
+        germinated: closed.sprouted,
+        of: test.seeds,
+        age_years: days as f64 / YEAR_DAYS,
+    })
 }
 
 /// From the year packed or harvested; else so that it is at the end of its

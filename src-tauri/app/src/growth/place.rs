@@ -49,6 +49,8 @@ pub(crate) fn growth_in(
         stays: vec![(now, place)],
         felt: &[],
         fridges: &fridges,
+        cold_until: None,
+        pace: 1.0,
     };
     let course = course(&temperatures, &bed, &crop.curve, now, now, &[])?;
     let read_share = read_share(&temperatures, place, today);

@@ -125,9 +125,11 @@ fn a_crop_that_is_not_in_the_book_has_no_forecast() {
 fn the_band_holds_its_middle_and_never_falls() {
     let scene = scene("2026-03-02 09:00");
     let sowing = &scene.world.picture.sowings[&scene.sowing];
-    let view = scene
-        .growth("2026-03-05 09:00")
-        .forecast_view(sowing, day("2026-03-05"));
+    let view = scene.growth("2026-03-05 09:00").forecast_view(
+        &scene.world.picture,
+        sowing,
+        day("2026-03-05"),
+    );
     assert_eq!(view.band[0].day, day("2026-03-02"));
     assert!(view.band.last().unwrap().day > view.due.d90.unwrap());
     for pair in view.band.windows(2) {

@@ -1,11 +1,12 @@
 //! Feel the compost (or lift the tray): at the pace at which it dries.
 
 use super::{Job, LivingTray, Plan};
+use crate::growth::ColdKind;
 use crate::rounds;
 use crate::say::{Arg, Say};
 use crate::view::JobKind;
 use crate::words;
-use chrono::TimeDelta;
+use chrono::{NaiveDateTime, TimeDelta};
 use plumule_agronomy::drying_interval_days;
 use plumule_journal::state::{Mark, SowingState};
 use plumule_journal::subject::{Plants, Subject};
@@ -22,7 +23,7 @@ const UP_SHARE: f64 = 0.75;
 
 /// Months of the year's bright half, in which trays under glass are felt daily
 /// once something is up.
-const BRIGHT_MONTHS: std::ops::RangeInclusive<u32> = 3..=9;
+pub(super) const BRIGHT_MONTHS: std::ops::RangeInclusive<u32> = 3..=9;
 
 /// A thermometer is missing: what a room is (judgement).
 const ROOM_C: f64 = 18.0;
@@ -30,6 +31,10 @@ const ROOM_C: f64 = 18.0;
 const DAY_MINUTES: f64 = 24.0 * 60.0;
 
 pub(super) fn job(plan: &Plan<'_>, tray: &LivingTray<'_>) -> Option<Job> {
+    let winter = winter_over(plan, tray);
+    if winter.is_some_and(|over| plan.now < over) {
+        return None;
+    }
     let last = tray.state.felt.last();
     let began = began(tray)?;
     let since = last
@@ -39,24 +44,18 @@ pub(super) fn job(plan: &Plan<'_>, tray: &LivingTray<'_>) -> Option<Job> {
     let felt = last.filter(|felt| felt.at.entry == since.entry);
     let from = rounds::round_begun(plan.picture, since.at.local);
 
-    let mean_c = tray
-        .place
-        .and_then(|place| plan.temperatures.mean_now(place.described.place, plan.now))
-        .unwrap_or(ROOM_C);
-    let up = !tray.batches.is_empty() || tray.sowings_up().next().is_some();
-    let daily = up && dries_daily(plan, tray);
+    let Pace {
+        days,
+        daily,
+        up,
+        mean_c,
+    } = pace(plan, tray)?;
     let dry = felt.is_some_and(|felt| felt.feel == Some(Feel::Dry) && felt.water.is_none());
-    let days = if daily {
-        1.0
-    } else {
-        let factor = tray_factor(tray) * if up { UP_SHARE } else { 1.0 };
-        drying_interval_days(mean_c, tray.under_cover(), factor).ok()?
-    };
     let due = if dry {
         rounds::next_round(plan.picture, since.at.local)
     } else {
         let wait = TimeDelta::minutes((days * DAY_MINUTES) as i64);
-        rounds::next_round(plan.picture, from + wait)
+        rounds::next_round(plan.picture, (from + wait).max(winter.unwrap_or(from)))
     };
 
     let key = match (dry, daily, felt.and_then(|felt| felt.feel)) {
@@ -91,11 +90,52 @@ pub(super) fn job(plan: &Plan<'_>, tray: &LivingTray<'_>) -> Option<Job> {
     )
 }
 
+/// How fast a tray dries.
+pub(crate) struct Pace {
+    /// Days after which to feel it again.
+    pub(crate) days: f64,
+    daily: bool,
+    up: bool,
+    mean_c: f64,
+}
+
+pub(crate) fn pace(plan: &Plan<'_>, tray: &LivingTray<'_>) -> Option<Pace> {
+    let mean_c = tray
+        .place
+        .and_then(|place| plan.temperatures.mean_now(place.described.place, plan.now))
+        .unwrap_or(ROOM_C);
+    let up = !tray.batches.is_empty() || tray.sowings_up().next().is_some();
+    let daily = up && dries_daily(plan, tray);
+    let days = if daily {
+        1.0
+    } else {
+        let factor = tray_factor(tray) * if up { UP_SHARE } else { 1.0 };
+        drying_interval_days(mean_c, tray.under_cover(), factor).ok()?
+    };
+    Some(Pace {
+        days,
+        daily,
+        up,
+        mean_c,
+    })
+}
+
 /// The latest that was sown or set in it: its compost was moist then.
 fn began<'a>(tray: &LivingTray<'a>) -> Option<&'a Mark> {
     let sowings = tray.sowings.iter().map(|sowing| &sowing.opened_by);
     let batches = tray.batches.iter().map(|batch| &batch.opened_by);
     sowings.chain(batches).max_by_key(|mark| mark.at.instant())
+}
+
+/// When the winter is over that all that lives in it waits out, watered by the
+/// rain.
+fn winter_over(plan: &Plan<'_>, tray: &LivingTray<'_>) -> Option<NaiveDateTime> {
+    let over = |sowing: &&SowingState| {
+        let cold = plan.growth(sowing.sown.sowing)?.cold?;
+        cold.until.filter(|_| cold.kind == ColdKind::Winter)
+    };
+    let waits: Option<Vec<NaiveDateTime>> = tray.sowings.iter().map(over).collect();
+    waits?.into_iter().min().filter(|_| tray.batches.is_empty())
 }
 
 /// Under glass in the bright half of the year, or over bottom heat.

@@ -106,7 +106,7 @@ fn behind(growth: &Growth, late: NaiveDate, today: NaiveDate) -> Say {
     Say::new("why-late")
         .with("most", Arg::Day(most))
         .with("days", Arg::Number((today - most).num_days().max(0) as f64))
-        .with("progress", Arg::Share(growth.course.progress))
+        .with("way", growth.way())
         .with(
             "temperature",
             Arg::Celsius(mean_c.unwrap_or(growth.course.mean_to_come_c).round()),

@@ -15,7 +15,8 @@ pub(super) fn job(plan: &Plan<'_>, tray: &LivingTray<'_>, sowing: &SowingState) 
     let growth = plan.growth(id)?;
     let first = growth.due.first?;
     let numbers = sowing.plants.numbers;
-    if !sowing.plants.went_on.is_empty() || numbers.up >= sowing.seeds() {
+    let gone = !sowing.plants.went_on.is_empty() && !tray.sprouting();
+    if gone || numbers.up >= sowing.seeds() {
         return None;
     }
     let last = sowing.counts.last();
@@ -32,10 +33,11 @@ pub(super) fn job(plan: &Plan<'_>, tray: &LivingTray<'_>, sowing: &SowingState) 
         return None;
     }
     let opened_by = last.map_or(&sowing.opened_by, |count| &count.at);
-    let key = if numbers.up == 0 {
-        "why-look"
-    } else {
-        "why-look-more"
+    let key = match (tray.sprouting(), numbers.up) {
+        (false, 0) => "why-look",
+        (false, _) => "why-look-more",
+        (true, 0) => "why-look-sprouts",
+        (true, _) => "why-look-sprouts-more",
     };
     let mut why = plan
         .named(Say::new(key), Plants::Sowing(id))

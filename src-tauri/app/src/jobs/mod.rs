@@ -3,11 +3,24 @@
 //! Each kind of job has a file. It says from the picture alone when its work
 //! falls due, be it past or to come; what of that is shown is up to `nagging`.
 
+mod away;
+#[cfg(test)]
+mod care_tests;
+mod cold;
+mod cooler;
 mod cover;
+mod empty;
+mod evening;
+mod feed;
 mod feel;
+mod frost;
+mod germination;
 mod harden;
+mod last_chance;
 mod late;
 mod leaves;
+mod leggy;
+mod lid;
 mod light;
 mod look;
 mod plant_out;
@@ -16,10 +29,22 @@ mod prick;
 mod read;
 mod season;
 #[cfg(test)]
+mod season_tests;
+mod sow_on;
+mod stocktake;
+#[cfg(test)]
 mod tests;
 mod thin;
 mod tray;
+mod unknown;
+mod where_it_is;
 
+pub(crate) use away::{
+    coming as coming_away, rests as rests_after_away, waits as waits_for_a_look,
+};
+pub(crate) use feel::pace;
+pub(crate) use frost::{low_in, warmer_by};
+pub(crate) use germination::test_looks;
 pub(crate) use tray::LivingTray;
 
 use crate::growth::{Growth, growth_at};
@@ -92,6 +117,11 @@ impl Job {
         self
     }
 
+    /// It is about seed, which stands in no place.
+    pub(crate) fn of_seed(&self) -> bool {
+        matches!(self.kind, JobKind::CountTheTest | JobKind::Stocktake)
+    }
+
     fn in_tray(mut self, tray: &LivingTray<'_>) -> Self {
         self.tray = Some(tray.id);
         self.place = tray.place.map(|place| place.described.place);
@@ -102,8 +132,22 @@ impl Job {
 /// The word of a kind, in keys of jobs.
 pub(crate) fn kind_word(kind: JobKind) -> &'static str {
     match kind {
+        JobKind::SayWhere => "say_where",
+        JobKind::CoolerNow => "cooler_now",
+        JobKind::LookForLegginess => "look_for_legginess",
+        JobKind::Feed => "feed",
+        JobKind::EmptyTheTray => "empty_the_tray",
+        JobKind::FrostTonight => "frost_tonight",
+        JobKind::BringIn => "bring_in",
+        JobKind::OpenTheLid => "open_the_lid",
+        JobKind::CloseTheLid => "close_the_lid",
+        JobKind::LastChance => "last_chance",
+        JobKind::BeforeYouGo => "before_you_go",
+        JobKind::LookOver => "look_over",
         JobKind::IntoTheLight => "into_the_light",
         JobKind::CoverOff => "cover_off",
+        JobKind::EndOfTheColdWeeks => "end_of_the_cold_weeks",
+        JobKind::SowOn => "sow_on",
         JobKind::LookForSeedlings => "look_for_seedlings",
         JobKind::ItIsLate => "it_is_late",
         JobKind::FeelTheCompost => "feel_the_compost",
@@ -113,6 +157,8 @@ pub(crate) fn kind_word(kind: JobKind) -> &'static str {
         JobKind::PotOn => "pot_on",
         JobKind::HardenOff => "harden_off",
         JobKind::PlantOut => "plant_out",
+        JobKind::CountTheTest => "count_the_test",
+        JobKind::Stocktake => "stocktake",
     }
 }
 
@@ -155,15 +201,40 @@ impl<'a> Plan<'a> {
     /// Every job that is due or will fall due as things stand.
     pub(crate) fn all(&self) -> Vec<Job> {
         let mut jobs = read::jobs(self);
+        for place in self.picture.places.values() {
+            jobs.extend(lid::job(self, place));
+            jobs.extend(evening::close_the_lid(self, place));
+        }
+        jobs.extend(germination::jobs(self));
+        jobs.extend(stocktake::job(self));
         for tray in &self.trays {
             let mut of_tray: Vec<Job> = Vec::new();
+            if let Some(job) = empty::job(self, tray) {
+                jobs.push(job.in_tray(tray));
+                continue;
+            }
+            of_tray.extend(where_it_is::job(self, tray));
+            of_tray.extend(frost::job(self, tray));
+            of_tray.extend(evening::bring_in(self, tray));
             of_tray.extend(feel::job(self, tray));
-            of_tray.extend(light::job(self, tray));
-            of_tray.extend(cover::job(self, tray));
-            of_tray.extend(harden::job(self, tray));
+            of_tray.extend(feed::job(self, tray));
+            if !tray.sprouting() {
+                of_tray.extend(light::job(self, tray));
+                of_tray.extend(cooler::job(self, tray));
+                of_tray.extend(cover::job(self, tray));
+                of_tray.extend(harden::job(self, tray));
+            }
             for sowing in &tray.sowings {
+                of_tray.extend(cold::job(self, tray, sowing));
                 of_tray.extend(look::job(self, tray, sowing));
                 of_tray.extend(late::job(self, sowing));
+                of_tray.extend(unknown::job(self, sowing));
+                of_tray.extend(last_chance::job(self, sowing));
+                if tray.sprouting() {
+                    of_tray.extend(sow_on::job(self, tray, sowing));
+                    continue;
+                }
+                of_tray.extend(leggy::job(self, tray, sowing));
                 of_tray.extend(thin::job(self, tray, sowing));
                 of_tray.extend(prick::job(self, tray, sowing));
             }
@@ -173,6 +244,7 @@ impl<'a> Plan<'a> {
             }
             jobs.extend(of_tray.into_iter().map(|job| job.in_tray(tray)));
         }
+        jobs.extend(away::jobs(self, &jobs));
         self.sort(&mut jobs);
         jobs
     }

@@ -1,8 +1,8 @@
 //! Pot on: plants that are long to raise, about half-way; cuttings when they
 //! have roots; bought plugs when they come.
 
-use super::leaves::true_leaves;
-use super::season::{after, began, grown, weeks};
+use super::leaves::{full_cell, true_leaves};
+use super::season::{after, began, grown};
 use super::tray::half_up;
 use super::{Job, LivingTray, Plan};
 use crate::rounds;
@@ -15,10 +15,6 @@ use plumule_journal::words::{Container, Origin, Step};
 
 /// Crops that are raised in fewer weeks go out from their cells (judgement).
 const LONG_WEEKS: f64 = 6.0;
-
-/// The share of the weeks to raise after which the cell is outgrown
-/// (judgement).
-const SHARE: f64 = 0.5;
 
 /// Days that plants stay after they were set into fresh compost (judgement).
 const SETTLED_DAYS: u64 = 21;
@@ -46,10 +42,10 @@ pub(super) fn job(plan: &Plan<'_>, tray: &LivingTray<'_>, plants: Plants) -> Opt
         Plants::Batch(id) => of_batch(plan, tray, plan.picture.batches.get(&id)?)?,
         Plants::Sowing(id) => {
             let sowing = plan.picture.sowings.get(&id)?;
-            let leaves = true_leaves(plan, tray, half_up(sowing)?.at.local.date());
+            let leaves = true_leaves(plan, tray, plants, half_up(sowing)?.at.local.date());
             let pot = tray.state.described.container == Container::Cells;
-            let half_way = half_way(plan, plants).filter(|_| pot)?;
-            (half_way.max(after(leaves, FILLED_DAYS)), "why-pot-on")
+            let full = full(plan, tray, plants).filter(|_| pot)?;
+            (full.max(after(leaves, FILLED_DAYS)), "why-pot-on")
         }
     };
     let mut why = plan
@@ -97,16 +93,17 @@ fn of_batch(
         Parent::Plants { step, .. }
             if step != Step::PottedOn && tray.state.described.container == Container::Cells =>
         {
-            let half_way = half_way(plan, Plants::Batch(batch.batch))?;
-            Some((half_way.max(after(set, SETTLED_DAYS)), "why-pot-on"))
+            let full = full(plan, tray, Plants::Batch(batch.batch))?;
+            Some((full.max(after(set, SETTLED_DAYS)), "why-pot-on"))
         }
         Parent::Plants { .. } | Parent::Started { .. } => None,
     }
 }
 
-/// Half-way from sowing to setting out, for crops that are long to raise.
-fn half_way(plan: &Plan<'_>, plants: Plants) -> Option<NaiveDate> {
+/// When its cell is full, for crops that are long to raise.
+fn full(plan: &Plan<'_>, tray: &LivingTray<'_>, plants: Plants) -> Option<NaiveDate> {
     let (least, _) = plan.picture.book_crop(plants)?.weeks_to_raise?;
-    let sown = plan.picture.origin(plants)?.opened_by.at.local.date();
-    (least >= LONG_WEEKS).then(|| sown + weeks(least * SHARE))
+    let sowing = plan.picture.origin(plants)?;
+    let up = half_up(sowing).unwrap_or(&sowing.opened_by).at.local.date();
+    (least >= LONG_WEEKS).then(|| full_cell(plan, tray, plants, up))
 }

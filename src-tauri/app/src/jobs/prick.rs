@@ -1,5 +1,4 @@
-//! Prick out: seedlings sown close together, at their first true leaves; what
-//! sprouted on paper or in a bag is sown on at once.
+//! Prick out: seedlings sown close together, at their first true leaves.
 
 use super::leaves::true_leaves;
 use super::tray::{first_up, half_up};
@@ -22,16 +21,7 @@ pub(super) fn job(plan: &Plan<'_>, tray: &LivingTray<'_>, sowing: &SowingState) 
     let number = Arg::Number(f64::from(there));
     let opened = |due| Job::new(JobKind::PrickOut, Subject::Sowing(id), seen.entry, due);
     match tray.state.described.container {
-        Container::DampPaper | Container::Bag => {
-            let why = plan.named(Say::new("why-sow-on"), Plants::Sowing(id));
-            let due = rounds::next_round(plan.picture, seen.at.local);
-            Some(
-                opened(due)
-                    .for_today(true)
-                    .because(why.with("there", number)),
-            )
-        }
-        Container::Cells | Container::Pots => None,
+        Container::DampPaper | Container::Bag | Container::Cells | Container::Pots => None,
         Container::Pot if there < 2 && sowing.sown.seeds != Seeds::Pinch => None,
         Container::OpenTray | Container::Pot => {
             let crop = plan.picture.book_crop(Plants::Sowing(id));
@@ -40,7 +30,7 @@ pub(super) fn job(plan: &Plan<'_>, tray: &LivingTray<'_>, sowing: &SowingState) 
                 return None;
             }
             let up = half_up(sowing)?.at.local.date();
-            let due = true_leaves(plan, tray, up);
+            let due = true_leaves(plan, tray, Plants::Sowing(id), up);
             let why = plan
                 .named(Say::new("why-prick-out"), Plants::Sowing(id))
                 .with("there", number)

@@ -22,7 +22,7 @@ pub(super) fn job(plan: &Plan<'_>, tray: &LivingTray<'_>, sowing: &SowingState) 
         return None;
     }
     let up = half_up(sowing)?.at.local.date();
-    let due = true_leaves(plan, tray, up);
+    let due = true_leaves(plan, tray, Plants::Sowing(sowing.sown.sowing), up);
     let id = sowing.sown.sowing;
     let why = plan
         .named(Say::new("why-thin"), Plants::Sowing(id))

@@ -70,6 +70,11 @@ impl<'a> LivingTray<'a> {
         self.state.covers.last().is_some_and(|cover| cover.on)
     }
 
+    /// Damp paper or a bag: its seed is sown on once it has sprouted.
+    pub(crate) fn sprouting(&self) -> bool {
+        crate::growth::sprouts(self.state)
+    }
+
     /// Covered, by itself or by its place.
     pub(crate) fn under_cover(&self) -> bool {
         self.covered() || self.place.is_some_and(|place| place.described.covered)

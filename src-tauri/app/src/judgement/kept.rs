@@ -9,7 +9,7 @@ use plumule_agronomy::{
 use plumule_journal::content::{Leaving, Seeds};
 use plumule_journal::id::PlaceId;
 use plumule_journal::state::{FeltAt, PlaceState, TrayState};
-use plumule_journal::words::{self, Feel, Light, LossCause, PlaceKind};
+use plumule_journal::words::{self, Blame, Feel, Light, LossCause, PlaceKind, Sight};
 
 /// Up to this progress it matters to coming up how it was kept.
 const CAME_UP: f64 = 1.6;
@@ -43,12 +43,14 @@ fn found(case: &Case<'_>) -> Option<Vec<Cause>> {
     if sowing.sown.seeds == Seeds::Pinch || growth.cold_weeks || !(done || late) {
         return None;
     }
-    let seen = seen(case);
-    let seen_lost: u32 = seen.iter().filter_map(|(_, number)| *number).sum();
-    let up = growth.up.saturating_sub(seen_lost);
-    if !growth.poor(up) {
+    let gone = seen_gone(case);
+    let gone_number: u32 = gone.iter().filter_map(|(_, number)| *number).sum();
+    let up = growth.up.saturating_sub(gone_number);
+    let seeds = growth.seeds.saturating_add(sowing.seeds_lost());
+    if !growth.poor(seeds, up) {
         return None;
     }
+    let seen = summed(gone.into_iter().chain(seeds_seen(case)));
     let tray = case.picture.trays.get(&sowing.sown.tray)?;
     let began = sowing.opened_by.at.local;
     let ended = sowing.plants.ended.as_ref().map(|ended| ended.at.at.local);
@@ -71,7 +73,7 @@ fn found(case: &Case<'_>) -> Option<Vec<Cause>> {
         .iter()
         .filter(|felt| (began..=until).contains(&felt.at.at.local))
         .collect();
-    let times = |feel| felt.iter().filter(|felt| felt.feel == Some(feel)).count() as u32;
+    let wet = felt.iter().filter(|felt| felt.feel == Some(Feel::Wet));
     let after = After::of(case, tray, end);
     let kept = Kept {
         depth_mm: sowing.sown.depth_mm,
@@ -80,15 +82,20 @@ fn found(case: &Case<'_>) -> Option<Vec<Cause>> {
             words::Compost::Coarse => Some(Compost::Coarse),
             _ => None,
         },
-        felt_dry: times(Feel::Dry),
-        felt_wet: times(Feel::Wet),
+        felt_dry: left_dry(&felt),
+        felt_wet: wet.count() as u32,
         longest_gap_days: longest_gap(&felt),
         seen: &seen,
+        leggy: sowing
+            .plants
+            .sights
+            .iter()
+            .any(|seen| seen.sight == Sight::Leggy),
         light: after.light,
         heat_days: after.heat_days,
         ..Kept::new(
             growth.crop,
-            growth.seeds,
+            seeds,
             up,
             &days,
             growth.reached.min(CAME_UP),
@@ -97,7 +104,7 @@ fn found(case: &Case<'_>) -> Option<Vec<Cause>> {
         )
     };
     let mut causes = causes(&kept).ok()?;
-    let missing = f64::from(growth.seeds) * growth.aged.packed_germination - f64::from(kept.up);
+    let missing = f64::from(seeds) * growth.aged.packed_germination - f64::from(kept.up);
     causes.retain(|cause| cause.seedlings >= WORTH_A_WORD * missing);
     Some(causes)
 }
@@ -114,27 +121,81 @@ fn sound_time_factor(case: &Case<'_>) -> TimeFactor {
     }
 }
 
-/// What the grower saw happen to its seedlings.
-fn seen(case: &Case<'_>) -> Vec<(Seen, Option<u32>)> {
+/// What the grower saw happen to its seedlings, and how many it took.
+fn seen_gone(case: &Case<'_>) -> Vec<(Seen, Option<u32>)> {
     let left = case.sowing.plants.left.iter();
-    let seen = left.filter_map(|left| {
-        let seen = match left.how {
-            Leaving::Lost(LossCause::Eaten) => Seen::Eaten,
-            Leaving::Lost(LossCause::DampedOff) => Seen::DampedOff,
-            Leaving::Lost(LossCause::Frosted) => Seen::Frosted,
-            Leaving::Lost(LossCause::Baked) => Seen::Baked,
-            _ => return None,
-        };
-        Some((seen, left.number))
+    let seen = left.filter_map(|left| match left.how {
+        Leaving::Lost(cause) => Some((seen(cause)?, Some(left.number))),
+        _ => None,
     });
+    seen.collect()
+}
+
+/// What the grower saw happen to its seeds, and what else the grower blames.
+fn seeds_seen(case: &Case<'_>) -> Vec<(Seen, Option<u32>)> {
+    let lost = case.sowing.seeds_lost.iter();
+    let lost: Vec<(Seen, Option<u32>)> = lost
+        .filter_map(|lost| Some((seen(lost.cause)?, Some(lost.number))))
+        .collect();
+    let said = case.sowing.explained.iter().flat_map(|said| &said.causes);
+    let gone = seen_gone(case);
+    let known = |what: Seen| gone.iter().chain(&lost).any(|(seen, _)| *seen == what);
+    let said: Vec<(Seen, Option<u32>)> = said
+        .filter_map(|blame| match blame {
+            Blame::Eaten => Some(Seen::Eaten),
+            Blame::DampedOff => Some(Seen::DampedOff),
+            Blame::Frosted => Some(Seen::Frosted),
+            Blame::Baked => Some(Seen::Baked),
+            _ => None,
+        })
+        .filter(|what| !known(*what))
+        .map(|what| (what, None))
+        .collect();
+    lost.into_iter().chain(said).collect()
+}
+
+fn seen(cause: LossCause) -> Option<Seen> {
+    match cause {
+        LossCause::Eaten => Some(Seen::Eaten),
+        LossCause::DampedOff => Some(Seen::DampedOff),
+        LossCause::Frosted => Some(Seen::Frosted),
+        LossCause::Baked => Some(Seen::Baked),
+        LossCause::DriedOut | LossCause::Spilt | LossCause::Unknown => None,
+    }
+}
+
+/// Each of what was seen once, with all that it took.
+fn summed(seen: impl Iterator<Item = (Seen, Option<u32>)>) -> Vec<(Seen, Option<u32>)> {
     let mut all: Vec<(Seen, Option<u32>)> = Vec::new();
-    for (seen, number) in seen {
-        match all.iter_mut().find(|(other, _)| *other == seen) {
-            Some((_, sum)) => *sum = sum.map(|sum| sum.saturating_add(number)),
-            None => all.push((seen, Some(number))),
+    for (what, number) in seen {
+        match all.iter_mut().find(|(other, _)| *other == what) {
+            Some((_, sum)) => {
+                *sum = sum
+                    .zip(number)
+                    .map(|(sum, number)| sum.saturating_add(number));
+            }
+            None => all.push((what, number)),
         }
     }
     all
+}
+
+/// How often it was felt dry and not watered the same day: dry when it is felt
+/// and watered there and then is how it should be.
+fn left_dry(felt: &[&FeltAt]) -> u32 {
+    let day = |felt: &FeltAt| felt.at.at.local.date();
+    let watered = |dry: &FeltAt| {
+        let after = felt
+            .iter()
+            .filter(|other| other.at.at.local >= dry.at.at.local);
+        after
+            .into_iter()
+            .any(|other| other.water.is_some() && day(other) == day(dry))
+    };
+    let dry = felt
+        .iter()
+        .filter(|felt| felt.feel == Some(Feel::Dry) && !watered(felt));
+    dry.count() as u32
 }
 
 /// Between two feels that were written down: who writes none down is not

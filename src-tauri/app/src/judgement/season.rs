@@ -2,7 +2,10 @@
 
 use crate::picture::Picture;
 use chrono::{Datelike, NaiveDate};
-use plumule_agronomy::{Crop, Hardiness, Hemisphere, end_of_growth, last_useful_sowing};
+use plumule_agronomy::{
+    Crop, Hardiness, Hemisphere, Window, end_of_growth, last_useful_sowing, set_out_window,
+    sowing_window,
+};
 use plumule_journal::content::MonthDay;
 
 /// The last useful day to sow a crop in the season that a sowing is for. None
@@ -30,6 +33,7 @@ pub(crate) fn last_sowing(picture: &Picture, crop: &Crop, sown: NaiveDate) -> Op
         maturity.from,
         crop.weeks_to_raise,
         hemisphere,
+        crop.ripens_after_equinox,
     );
     last.ok().filter(|last| *last >= sown)
 }
@@ -38,4 +42,17 @@ pub(crate) fn last_sowing(picture: &Picture, crop: &Crop, sown: NaiveDate) -> Op
 pub(crate) fn in_year(day: MonthDay, year: i32) -> Option<NaiveDate> {
     NaiveDate::from_ymd_opt(year, day.month, day.day)
         .or_else(|| NaiveDate::from_ymd_opt(year, day.month, day.day.checked_sub(1)?))
+}
+
+/// When a crop is usually sown to be planted out, last year, this and the next;
+/// none where no last frost is known or the crop is not planted out.
+pub(crate) fn sowing_windows(picture: &Picture, crop: &Crop, today: NaiveDate) -> Vec<Window> {
+    let garden = picture.garden.described.as_ref();
+    let last_frost = garden.and_then(|garden| garden.last_frost);
+    let window = |year| {
+        let set_out = set_out_window(in_year(last_frost?, year)?, crop.set_out_weeks?).ok()?;
+        sowing_window(set_out, crop.weeks_to_raise).ok()
+    };
+    let year = today.year();
+    (year - 1..=year + 1).filter_map(window).collect()
 }

@@ -1,7 +1,7 @@
 //! What is to be said of a sowing from what was seen of it.
 
 use super::season::last_sowing;
-use crate::growth::Growth;
+use crate::growth::{Growth, Learnt, outlook_of};
 use crate::picture::Picture;
 use crate::temperature::Temperatures;
 use chrono::{Days, NaiveDate, NaiveDateTime};
@@ -15,6 +15,9 @@ use plumule_journal::words::PlaceKind;
 
 /// More seeds than this for a plant are not worth sowing (judgement).
 const SEEDS_A_PLANT: u32 = 10;
+
+/// Seeds dug up at a time (the design: two).
+const DUG_AT_A_TIME: u32 = 2;
 
 /// A sowing that is to be judged.
 pub(crate) struct Case<'a> {
@@ -37,6 +40,10 @@ pub(super) struct Judged<'a> {
     pub(super) next: Option<NaiveDate>,
     /// How many to sow beside it, where odds can be told.
     pub(super) beside: Option<Beside>,
+    /// Another packet of the crop that is better seed, and how many of it.
+    pub(super) better: Option<(&'a PacketState, u32)>,
+    /// What digging up may find (firm, soft), and what would be thought then.
+    pub(super) finds: Vec<(u32, u32, Posterior)>,
     /// Seeds dug up so far.
     pub(super) dug: u32,
     /// Seeds that are not up.
@@ -61,10 +68,17 @@ impl<'a> Case<'a> {
     pub(super) fn judge(&self) -> Option<Judged<'a>> {
         let (growth, plants) = (self.growth, &self.sowing.plants);
         let gone = plants.ended.is_some() || !plants.went_on.is_empty();
-        if gone || growth.reached < VERDICT_FROM {
+        // Up where none could be: that is said whenever it is seen.
+        let mut looks = growth.looks.iter();
+        let odd = looks.any(|(progress, up)| *progress <= 0.0 && *up > 0);
+        if gone || (growth.reached < VERDICT_FROM && !odd) {
             return None;
         }
-        let seeds = growth.up.max(self.sowing.seeds());
+        let lost = self.sowing.seeds_lost();
+        let seeds = growth
+            .up
+            .max(self.sowing.seeds().saturating_sub(lost))
+            .max(1);
         let left = seeds.saturating_sub(growth.up);
         let dug = |of: fn(&plumule_journal::state::Dug) -> u32| {
             self.sowing.dug.iter().map(of).fold(0, u32::saturating_add)
@@ -94,6 +108,9 @@ impl<'a> Case<'a> {
                 .map(|days| standing.progress + days * rate);
             posterior.p_reach_by(horizon)
         };
+        let told = posterior
+            .as_ref()
+            .filter(|_| !matches!(verdict, Verdict::None(_)));
         Some(Judged {
             verdict,
             remedy: standing.remedy,
@@ -104,10 +121,12 @@ impl<'a> Case<'a> {
                 .as_ref()
                 .and_then(Posterior::next_progress)
                 .and_then(|mark| self.day_to_look(mark)),
-            beside: posterior
-                .as_ref()
-                .filter(|_| !matches!(verdict, Verdict::None(_)))
-                .map(|posterior| self.worth_sowing(posterior.seeds_beside())),
+            beside: told.map(|posterior| self.worth_sowing(posterior.seeds_beside())),
+            better: told.and_then(|posterior| self.better(posterior)),
+            finds: match told {
+                Some(_) => finds(&watched, left),
+                None => Vec::new(),
+            },
             posterior,
             dug: firm + soft,
             left,
@@ -135,6 +154,37 @@ impl<'a> Case<'a> {
             }
             beside => beside,
         }
+    }
+
+    /// Of the other packets of the crop the one of which the fewest seeds are
+    /// enough, if they are fewer than of this one; its own variety first.
+    fn better(&self, posterior: &Posterior) -> Option<(&'a PacketState, u32)> {
+        let own = self.picture.packets.get(&self.sowing.packet())?;
+        let most = match self.worth_sowing(posterior.seeds_beside()) {
+            Beside::Seeds(seeds) => seeds,
+            Beside::BetterSeed => u32::MAX,
+            Beside::NotNeeded => return None,
+        };
+        let others = self.picture.packets_of(&own.described.crop);
+        let enough = others.filter_map(|packet| {
+            let described = &packet.described;
+            if described.retired || described.packet == own.described.packet {
+                return None;
+            }
+            let learnt = Learnt::of(self.picture, packet);
+            let worth = outlook_of(packet, &learnt, self.now.date())?;
+            match posterior.other_seeds_beside(worth.outlook).ok()? {
+                Beside::Seeds(seeds)
+                    if seeds < most && packet.seeds_left().is_none_or(|left| seeds <= left) =>
+                {
+                    Some((described.variety != own.described.variety, seeds, packet))
+                }
+                _ => None,
+            }
+        });
+        let best =
+            enough.min_by_key(|(other, seeds, packet)| (*other, *seeds, packet.described.packet));
+        best.map(|(_, seeds, packet)| (packet, seeds))
     }
 
     fn standing(&self, there: Option<f64>, last_sowing: Option<NaiveDate>) -> Standing {
@@ -200,6 +250,24 @@ impl<'a> Case<'a> {
         let tomorrow = today.checked_add_days(Days::new(1))?;
         self.temperatures.day(place, tomorrow, today)
     }
+}
+
+/// The odds after digging up so many seeds as are dug up at a time: all firm,
+/// one of each, all soft.
+fn finds(watched: &Watched<'_>, left: u32) -> Vec<(u32, u32, Posterior)> {
+    let more = left
+        .saturating_sub(watched.firm + watched.soft)
+        .min(DUG_AT_A_TIME);
+    let found = (0..=more).rev().filter_map(|firm| {
+        let soft = more - firm;
+        let then = Watched {
+            firm: watched.firm + firm,
+            soft: watched.soft + soft,
+            ..*watched
+        };
+        Some((firm, soft, Posterior::new(&then).ok()?))
+    });
+    found.filter(|_| more > 0).collect()
 }
 
 fn day_progress(crop: &Crop, range: RangeC) -> f64 {

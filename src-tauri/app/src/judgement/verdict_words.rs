@@ -1,8 +1,9 @@
 //! A verdict in words, with what can be done about it.
 
+use super::choices;
 use super::verdict::{Case, Judged, living, wanted};
 use crate::say::{Arg, Say};
-use crate::view::{Choice, ChoiceKind, VerdictKind, VerdictView};
+use crate::view::{VerdictKind, VerdictView};
 use crate::words;
 use chrono::{Days, NaiveDate};
 use plumule_agronomy::{Beside, NoVerdict, Posterior, Remedy, Verdict};
@@ -46,7 +47,7 @@ pub(crate) fn verdict_view(case: &Case<'_>) -> Option<VerdictView> {
         expected: posterior.map(Posterior::expected_final),
         p_reach: posterior.map(Posterior::p_reach),
         until: (kind == VerdictKind::Wait).then_some(until),
-        choices: choices(case, &judged, kind, until),
+        choices: choices::of(case, &judged, kind, until),
     })
 }
 
@@ -58,17 +59,7 @@ pub(crate) fn too_early_view(case: &Case<'_>) -> VerdictView {
     let cold = growth.course.mean_to_come_c < low.midpoint(high);
     let today = case.now.date();
     let until = some_days_on(today);
-    let moved = case.suits().map(|(place, _)| Choice {
-        place: Some(place.described.place.to_string()),
-        ..Choice::new(
-            ChoiceKind::Move,
-            Say::new("choice-move-to").with("place", Arg::Text(place.described.name.clone())),
-        )
-    });
-    let give_up =
-        (growth.up == 0).then(|| Choice::new(ChoiceKind::GiveUp, Say::new("choice-give-up")));
-    let sow = Choice::new(ChoiceKind::Sow, Say::new("choice-sow-again"));
-    let choices = [moved, Some(wait(until)), Some(sow), give_up];
+    let choices = choices::too_early(case, until);
     VerdictView {
         kind: if cold {
             VerdictKind::Warm
@@ -80,17 +71,7 @@ pub(crate) fn too_early_view(case: &Case<'_>) -> VerdictView {
         expected: None,
         p_reach: None,
         until: None,
-        choices: choices.into_iter().flatten().collect(),
-    }
-}
-
-fn wait(until: NaiveDate) -> Choice {
-    Choice {
-        until: Some(until),
-        ..Choice::new(
-            ChoiceKind::Wait,
-            Say::new("choice-wait").with("until", Arg::Day(until)),
-        )
+        choices,
     }
 }
 
@@ -110,7 +91,7 @@ fn wait_until(judged: &Judged<'_>, kind: VerdictKind, today: NaiveDate) -> Naive
 }
 
 /// Odds in words, never certain.
-pub(super) fn odds(p: f64) -> Arg {
+pub(crate) fn odds(p: f64) -> Arg {
     let key = if p < 0.05 {
         "odds-under".to_owned()
     } else if p > 0.95 {
@@ -176,62 +157,9 @@ fn say(case: &Case<'_>, judged: &Judged<'_>, kind: VerdictKind, until: NaiveDate
         .with("place", number(u32::from(judged.place.is_some())))
 }
 
-fn seeds_beside(judged: &Judged<'_>) -> Option<u32> {
+pub(super) fn seeds_beside(judged: &Judged<'_>) -> Option<u32> {
     match judged.beside {
         Some(Beside::Seeds(seeds)) => Some(seeds),
         _ => None,
     }
-}
-
-/// What can be done, the advised first.
-fn choices(
-    case: &Case<'_>,
-    judged: &Judged<'_>,
-    kind: VerdictKind,
-    until: NaiveDate,
-) -> Vec<Choice> {
-    let today = case.now.date();
-    let missing = wanted(case.sowing, case.growth).saturating_sub(living(case.sowing));
-    let moved = judged
-        .remedy
-        .and(judged.place)
-        .map(|(place, p_reach)| Choice {
-            place: Some(place.described.place.to_string()),
-            ..Choice::new(
-                ChoiceKind::Move,
-                Say::new("choice-move")
-                    .with("place", Arg::Text(place.described.name.clone()))
-                    .with("odds", odds(p_reach)),
-            )
-        });
-    let wait = (until > today).then(|| wait(until));
-    let dig = (judged.left > judged.dug && kind != VerdictKind::RecordWrong)
-        .then(|| Choice::new(ChoiceKind::DigUp, Say::new("choice-dig-up")));
-    let in_time = judged.last_sowing.is_none_or(|last| today <= last);
-    let sow = in_time.then(|| {
-        let (kind, say) = match judged.beside {
-            Some(Beside::Seeds(seeds)) => (
-                ChoiceKind::Sow,
-                Say::new("choice-sow-beside").with("seeds", Arg::Number(f64::from(seeds))),
-            ),
-            Some(Beside::BetterSeed) => (ChoiceKind::SowOther, Say::new("choice-sow-other")),
-            Some(Beside::NotNeeded) | None => (ChoiceKind::Sow, Say::new("choice-sow-again")),
-        };
-        Choice {
-            seeds: seeds_beside(judged),
-            wanted: judged.beside.map(|_| missing.max(1)),
-            ..Choice::new(kind, say)
-        }
-    });
-    let give_up =
-        (case.growth.up == 0).then(|| Choice::new(ChoiceKind::GiveUp, Say::new("choice-give-up")));
-    let order = match kind {
-        VerdictKind::Warm | VerdictKind::Cool => [moved, wait, dig, sow, give_up],
-        VerdictKind::NothingMore => [dig, sow, give_up, wait, moved],
-        VerdictKind::SowBeside => [sow, dig, moved, wait, give_up],
-        VerdictKind::Wait | VerdictKind::Look | VerdictKind::Pinch | VerdictKind::RecordWrong => {
-            [wait, moved, dig, sow, give_up]
-        }
-    };
-    order.into_iter().flatten().collect()
 }

@@ -2,34 +2,45 @@
 //! wait for one. Reckoned as if nothing were answered meanwhile; whoever rings
 //! them asks again after every change and at `plan_again`.
 
+mod ahead;
+mod digest;
 mod quiet;
+mod rings;
 #[cfg(test)]
 mod tests;
 
+pub use ahead::Ahead;
+pub use quiet::Quiet;
+pub use rings::Rings;
+
 use crate::job_key;
-use crate::jobs::{Job, LivingTray, Plan, kind_word};
+use crate::jobs::{Job, Plan};
 use crate::nagging;
 use crate::picture::Picture;
 use crate::rounds;
-use crate::say::{Arg, Say};
-use crate::view::{DeviceForm, JobKind};
+use crate::say::Say;
+use crate::view::{DeviceForm, JobKind, NextNoticeView};
 use crate::words::{self, Units};
-use chrono::{DateTime, NaiveDate, NaiveDateTime, TimeDelta, Utc};
-use plumule_journal::id::PlaceId;
+use chrono::{DateTime, NaiveDateTime, TimeDelta, Utc};
+use chrono_tz::Tz;
 use plumule_journal::stamp::instant_of;
-use plumule_journal::subject::Plants;
-use quiet::Quiet;
-use std::collections::{BTreeMap, BTreeSet};
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
 
-/// How far ahead notices are planned.
-const DAYS: usize = 14;
+/// How many days ahead notices are planned for a system that shows them by
+/// itself.
+const AHEAD_DAYS: usize = 14;
 
-/// A phone keeps 64 notices; a few are left to others.
-const MOST: usize = 60;
+/// For one that is asked again at every round: until the next is sure to be in
+/// it.
+const SOON_DAYS: usize = 2;
 
-/// "Into the light" comes alone so long after it fell due: whoever counted the
-/// seedlings is still standing there (judgement).
+/// What is up in the dark is told of alone so long after it fell due: whoever
+/// counted the seedlings is still standing there (judgement).
 const ALONE_AFTER_HOURS: i64 = 1;
+
+/// The answers that a notice about one tray to feel takes.
+pub const ANSWERS: [&str; 3] = ["dry", "moist", "wet"];
 
 /// The notices wanted from now on, and when to ask again.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -40,8 +51,32 @@ pub struct NoticePlan {
     pub plan_again: DateTime<Utc>,
 }
 
+impl NoticePlan {
+    /// No more than so many: the soonest days first, of a day the most
+    /// pressing first.
+    pub fn keep(&mut self, most: usize, now: DateTime<Utc>) {
+        let day = |notice: &Notice| (notice.at - now).num_days();
+        self.wanted
+            .sort_by_key(|notice| (day(notice), notice.rank, notice.at));
+        self.wanted.truncate(most);
+        self.wanted
+            .sort_by(|one, other| (one.at, &one.key).cmp(&(other.at, &other.key)));
+    }
+}
+
+/// How pressing a notice is, the most first.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+pub enum Rank {
+    /// Cannot wait for a round.
+    Alone,
+    /// A round with something that is for today.
+    Today,
+    /// A round of what can wait.
+    CanWait,
+}
+
 /// One notice.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Notice {
     /// For the system's own list; made from the key.
     pub id: i32,
@@ -49,259 +84,240 @@ pub struct Notice {
     pub key: String,
     /// When.
     pub at: DateTime<Utc>,
+    /// How pressing.
+    pub rank: Rank,
     /// First line.
     pub title: String,
     /// One line a place.
     pub body: String,
+    /// The one tray that it is about, by its id.
+    pub tray: Option<String>,
+    /// Feeling that tray is all there is to do: it can be answered from the
+    /// notice, with one of [`ANSWERS`].
+    pub feel: bool,
+    /// Not to be shown in these hours, should the device be in another zone
+    /// by then.
+    pub quiet: Quiet,
 }
 
-/// Plans them. `delivered` tells of a key whether it was.
+/// All that notices are reckoned from.
+#[derive(Debug)]
+pub struct NoticeDesk {
+    pub(crate) picture: Picture,
+    pub(crate) device: DeviceForm,
+    pub(crate) now: DateTime<Utc>,
+    pub(crate) zone: Tz,
+}
+
+impl NoticeDesk {
+    /// The notices wanted in two weeks, delivered or not.
+    #[must_use]
+    pub fn plan(&self) -> NoticePlan {
+        let now = (self.now, self.zone);
+        notice_plan(&self.picture, &self.device, now, AHEAD_DAYS)
+    }
+
+    /// Those of today and tomorrow: enough where it is asked for again.
+    #[must_use]
+    pub fn plan_soon(&self) -> NoticePlan {
+        let now = (self.now, self.zone);
+        notice_plan(&self.picture, &self.device, now, SOON_DAYS)
+    }
+
+    /// The first of a plan that is still to come, for the settings.
+    #[must_use]
+    pub fn next(&self, plan: NoticePlan) -> Option<NextNoticeView> {
+        let mut wanted = plan.wanted.into_iter();
+        let next = wanted.find(|notice| notice.at > self.now)?;
+        Some(NextNoticeView {
+            at: next.at.with_timezone(&self.picture.zone).naive_local(),
+            says: next.body,
+        })
+    }
+}
+
+impl Notice {
+    /// One that is shown at once, about nothing.
+    pub(crate) fn test(at: DateTime<Utc>, body: String) -> Self {
+        let key = "test".to_owned();
+        Self {
+            id: id(&key),
+            key,
+            at,
+            rank: Rank::Today,
+            title: words::plain_text("notice-test-title"),
+            body,
+            tray: None,
+            feel: false,
+            quiet: Quiet::default(),
+        }
+    }
+}
+
+/// Plans them; `zone` is the device's.
 pub(crate) fn notice_plan(
     picture: &Picture,
     device: &DeviceForm,
-    now: DateTime<Utc>,
-    delivered: &dyn Fn(&str) -> bool,
+    (now, zone): (DateTime<Utc>, Tz),
+    days: usize,
 ) -> NoticePlan {
-    let local = now.with_timezone(&picture.zone).naive_local();
-    let plan = Plan::of(picture, local);
     let desk = Desk {
         picture,
-        jobs: plan.all(),
-        hardened: hardened_today(&plan),
-        quiet: Quiet::of(device),
         units: Units::of(device),
+        rings: Rings {
+            garden: picture.zone,
+            device: zone,
+            quiet: Quiet::of(device),
+        },
         now,
-        today: local.date(),
-        plan,
+        local: now.with_timezone(&picture.zone).naive_local(),
     };
+    let rounds = desk.rounds(days);
     let mut wanted = Vec::new();
     if device.notices {
-        wanted = desk.digests();
+        wanted = desk.digests(&rounds);
         wanted.extend(desk.alone());
-        wanted.retain(|notice| !delivered(&notice.key));
         wanted.sort_by(|one, other| (one.at, &one.key).cmp(&(other.at, &other.key)));
-        wanted.truncate(MOST);
     }
     NoticePlan {
         wanted,
-        plan_again: desk.next_round(),
+        plan_again: desk.plan_again(&rounds),
     }
 }
 
 struct Desk<'a> {
     picture: &'a Picture,
-    plan: Plan<'a>,
-    jobs: Vec<Job>,
-    /// Plants put out today, to be brought in.
-    hardened: Vec<(Option<PlaceId>, Vec<Plants>)>,
-    quiet: Quiet,
     units: Units,
+    rings: Rings,
     now: DateTime<Utc>,
-    today: NaiveDate,
+    /// The same by the garden's clock.
+    local: NaiveDateTime,
 }
 
 impl Desk<'_> {
-    /// The round times from today on: local time, whether evening, and when
-    /// that is, out of quiet hours.
-    fn rounds(&self) -> Vec<(NaiveDateTime, bool, DateTime<Utc>)> {
-        let days = self.today.iter_days().take(DAYS + 1);
-        let of_day = |day| {
-            let morning = Some((rounds::morning(self.picture, day), false));
-            let evening = rounds::evening(self.picture, day).map(|evening| (evening, true));
-            [morning, evening].into_iter().flatten()
-        };
-        let times = days.flat_map(of_day);
+    /// The rounds that ring from the beginning of today on.
+    fn rounds(&self, days: usize) -> BTreeMap<DateTime<Utc>, NaiveDateTime> {
+        let today = self.local.date();
+        // Quiet hours may have kept yesterday's evening until today.
+        let first = today.pred_opt().unwrap_or(today);
+        let days = first.iter_days().take(days + 2);
+        let rounds = days.flat_map(|day| {
+            let morning = Some(rounds::morning(self.picture, day));
+            [morning, rounds::evening(self.picture, day)]
+        });
+        let mut rounds = self.rings.all(rounds.flatten());
         let zone = self.picture.zone;
-        times
-            .map(|(round, evening)| (round, evening, instant_of(self.quiet.after(round), zone)))
-            .collect()
+        rounds.retain(|at, _| at.with_timezone(&zone).date_naive() >= today);
+        rounds
     }
 
     /// The next round, in quiet hours too, or the next ringing: the earlier.
-    fn next_round(&self) -> DateTime<Utc> {
+    fn plan_again(&self, rounds: &BTreeMap<DateTime<Utc>, NaiveDateTime>) -> DateTime<Utc> {
         let latest = self.now + TimeDelta::days(1);
-        let rounds = self.rounds().into_iter();
-        let times =
-            rounds.flat_map(|(round, _, rung)| [instant_of(round, self.picture.zone), rung]);
+        let begun = |round: &NaiveDateTime| instant_of(*round, self.picture.zone);
+        let times = rounds.iter().flat_map(|(at, round)| [*at, begun(round)]);
         times
             .filter(|at| *at > self.now)
             .fold(latest, DateTime::min)
     }
 
     /// One a round; of those of today that passed, the last one, now.
-    fn digests(&self) -> Vec<Notice> {
-        let (passed, coming): (Vec<_>, Vec<_>) = self
-            .rounds()
-            .into_iter()
-            .partition(|(_, _, at)| *at <= self.now);
-        let missed = passed.last().map(|(round, evening, _)| {
-            let local = self.now.with_timezone(&self.picture.zone).naive_local();
-            let at = instant_of(self.quiet.after(local), self.picture.zone);
-            (*round, *evening, at.max(self.now))
-        });
-        // A day that a zone skips has the same instant as the next.
-        let mut taken = BTreeSet::new();
-        missed
-            .into_iter()
-            .chain(coming)
-            .filter_map(|(round, evening, at)| self.digest(round, evening, at))
-            .filter(|notice| taken.insert(notice.at))
+    fn digests(&self, rounds: &BTreeMap<DateTime<Utc>, NaiveDateTime>) -> Vec<Notice> {
+        let coming = rounds.iter().filter(|(at, _)| **at > self.now);
+        let coming: Vec<_> = coming.map(|(at, round)| (*at, *round)).collect();
+        let now = self.rings.not_before(self.now);
+        // Overnight it is the next day's round that tells.
+        let today = now.with_timezone(&self.picture.zone).date_naive() == self.local.date();
+        let told = !today || coming.first().is_some_and(|(at, _)| *at <= now);
+        let missed = rounds.range(..=self.now).next_back();
+        let missed = missed.filter(|_| !told).map(|(_, round)| (now, *round));
+        let all = missed.into_iter().chain(coming);
+        all.filter_map(|(at, round)| self.digest(round, at))
             .collect()
     }
 
-    fn digest(&self, round: NaiveDateTime, evening: bool, at: DateTime<Utc>) -> Option<Notice> {
-        let shown: Vec<&Job> = self
-            .jobs
+    /// What the round will show at that time, if nothing is answered.
+    fn digest(&self, round: NaiveDateTime, at: DateTime<Utc>) -> Option<Notice> {
+        let plan = Plan::of(self.picture, round.max(self.local));
+        let evening = rounds::evening(self.picture, round.date()) == Some(round);
+        let jobs = plan.all();
+        let shown: Vec<&Job> = jobs
             .iter()
             .filter(|job| !evening || job.today)
             .filter(|job| nagging::shown(self.picture, job, round))
             .collect();
-        let bring_in =
-            evening && round.date() == self.today && self.picture.away_until(self.today).is_none();
-        let lines: Vec<String> = self
-            .picture
-            .walk()
-            .into_iter()
-            .filter_map(|place| {
-                let id = Some(place.described.place);
-                let here = shown.iter().copied().filter(|job| job.place == id);
-                let mut parts = self.parts(here);
-                if bring_in {
-                    parts.extend(self.bring_in(id));
-                }
-                (!parts.is_empty()).then(|| self.line(&place.described.name, &parts))
-            })
-            .collect();
-        let title = if evening {
-            "notice-evening"
+        let lines = digest::lines(&plan, self.units, &shown);
+        let (title, half) = if evening {
+            ("notice-evening", "evening")
         } else {
-            "notice-morning"
+            ("notice-morning", "morning")
         };
-        let key = format!("digest/{}", round.format("%Y-%m-%dT%H:%M"));
-        (!lines.is_empty()).then(|| self.notice(key, at, title, lines.join("\n")))
+        let key = format!("digest/{}/{half}", round.date());
+        let today = shown.iter().any(|job| job.today);
+        let rank = if today { Rank::Today } else { Rank::CanWait };
+        let notice = self.notice(key, at, rank, title, lines.join("\n"));
+        (!lines.is_empty()).then(|| about(notice, &shown, lines.len()))
     }
 
-    /// What is up in the dark, before the next round would tell.
+    /// What cannot wait for the next round.
     fn alone(&self) -> Vec<Notice> {
-        let zone = self.picture.zone;
-        let light = self
-            .jobs
-            .iter()
-            .filter(|job| job.kind == JobKind::IntoTheLight);
-        let notices = light.filter_map(|job| {
+        let plan = Plan::of(self.picture, self.local);
+        let jobs = plan.all();
+        let pressing = jobs.iter().filter_map(|job| match job.kind {
+            JobKind::IntoTheLight => Some((job, "notice-light-title")),
+            JobKind::FrostTonight => Some((job, "notice-frost-title")),
+            _ => None,
+        });
+        let notices = pressing.filter_map(|(job, title)| {
+            let zone = self.picture.zone;
             let ready = job.due + TimeDelta::hours(ALONE_AFTER_HOURS);
-            let local = self.now.with_timezone(&zone).naive_local();
-            let ring = self.quiet.after(ready.max(local));
-            let told = rounds::next_round(self.picture, job.due) <= ring;
-            if told || !nagging::shown(self.picture, job, ring) {
+            let at = self.rings.not_before(instant_of(ready, zone).max(self.now));
+            let local = at.with_timezone(&zone).naive_local();
+            let told = rounds::next_round(self.picture, job.due) <= local;
+            if told || !nagging::shown(self.picture, job, local) {
                 return None;
             }
-            let place = self.picture.places.get(&job.place?)?;
-            let parts = self.parts(std::iter::once(job));
-            let body = self.line(&place.described.name, &parts);
+            let lines = digest::lines(&plan, self.units, &[job]);
             let key = format!("alone/{}", job_key::text(&job.key));
-            let at = instant_of(ring, zone).max(self.now);
-            Some(self.notice(key, at, "notice-light-title", body))
+            let notice = self.notice(key, at, Rank::Alone, title, lines.join("\n"));
+            (!lines.is_empty()).then(|| about(notice, &[job], lines.len()))
         });
         notices.collect()
     }
 
-    /// One a kind, the most pressing first.
-    fn parts<'j>(&self, jobs: impl Iterator<Item = &'j Job>) -> Vec<String> {
-        let mut kinds: BTreeMap<(bool, JobKind), Vec<&Job>> = BTreeMap::new();
-        for job in jobs {
-            kinds.entry((!job.today, job.kind)).or_default().push(job);
-        }
-        // Trays to feel are one number, pressing or not.
-        let hurried = kinds.remove(&(false, JobKind::FeelTheCompost));
-        if let Some(hurried) = hurried {
-            let feel = kinds.entry((true, JobKind::FeelTheCompost)).or_default();
-            feel.extend(hurried);
-        }
-        kinds
-            .into_iter()
-            .map(|((_, kind), jobs)| {
-                let key = words::key("notice", kind_word(kind));
-                let plants = jobs.iter().flat_map(|job| self.plants(job)).collect();
-                self.counted(&key, jobs.len(), plants)
-            })
-            .collect()
-    }
-
-    /// Which plants a job is about: its own, else all of its tray that is up,
-    /// else all of it.
-    fn plants(&self, job: &Job) -> Vec<Plants> {
-        if let Some(plants) = job.plants {
-            return vec![plants];
-        }
-        let tray = self
-            .plan
-            .trays
-            .iter()
-            .find(|tray| Some(tray.id) == job.tray);
-        tray.map(|tray| standing(self.picture, tray))
-            .unwrap_or_default()
-    }
-
-    fn bring_in(&self, place: Option<PlaceId>) -> Option<String> {
-        let here = self.hardened.iter().filter(|(at, _)| *at == place);
-        let plants: Vec<Vec<Plants>> = here.map(|(_, plants)| plants.clone()).collect();
-        let trays = plants.len();
-        (trays > 0).then(|| self.counted("notice-bring-in", trays, plants.concat()))
-    }
-
-    fn counted(&self, key: &str, count: usize, plants: Vec<Plants>) -> String {
-        let say = Say::new(key)
-            .with("count", Arg::Number(count as f64))
-            .with("crops", self.plan.crops(plants.into_iter()));
-        self.render(&say)
-    }
-
-    fn line(&self, place: &str, parts: &[String]) -> String {
-        let say = Say::new("notice-place")
-            .with("place", Arg::Text(place.to_owned()))
-            .with("what", Arg::Text(parts.join("; ")));
-        self.render(&say)
-    }
-
-    fn notice(&self, key: String, at: DateTime<Utc>, title: &str, body: String) -> Notice {
+    fn notice(
+        &self,
+        key: String,
+        at: DateTime<Utc>,
+        rank: Rank,
+        title: &str,
+        body: String,
+    ) -> Notice {
         Notice {
             id: id(&key),
             key,
             at,
-            title: self.render(&Say::new(title)),
+            rank,
+            title: words::render(&Say::new(title), self.units, self.local.date()),
             body,
+            tray: None,
+            feel: false,
+            quiet: self.rings.quiet,
         }
     }
-
-    fn render(&self, say: &Say) -> String {
-        words::render(say, self.units, self.today)
-    }
 }
 
-fn standing(picture: &Picture, tray: &LivingTray<'_>) -> Vec<Plants> {
-    let up = |plants: &Plants| {
-        let state = picture.plants(*plants);
-        state.is_some_and(|state| state.numbers.there > 0)
+/// The notice with the one tray it is about, if it is about one.
+fn about(notice: Notice, shown: &[&Job], lines: usize) -> Notice {
+    let Some((first, rest)) = shown.split_first() else {
+        return notice;
     };
-    let standing: Vec<Plants> = tray.plants().filter(up).collect();
-    if standing.is_empty() {
-        tray.plants().collect()
-    } else {
-        standing
+    let one = lines == 1 && rest.iter().all(|job| job.tray == first.tray);
+    Notice {
+        tray: first.tray.filter(|_| one).map(|tray| tray.to_string()),
+        feel: one && rest.is_empty() && first.kind == JobKind::FeelTheCompost,
+        ..notice
     }
-}
-
-fn hardened_today(plan: &Plan<'_>) -> Vec<(Option<PlaceId>, Vec<Plants>)> {
-    let out = plan.trays.iter().filter(|tray| {
-        let last = tray.state.hardened.last();
-        last.is_some_and(|mark| mark.at.local.date() == plan.now.date())
-    });
-    out.map(|tray| {
-        let place = tray.place.map(|place| place.described.place);
-        (place, standing(plan.picture, tray))
-    })
-    .collect()
 }
 
 /// A number that stays the same for a key: FNV-1a of 32 bits (Fowler, Noll and

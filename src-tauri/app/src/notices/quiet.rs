@@ -2,13 +2,16 @@
 
 use crate::view::DeviceForm;
 use chrono::{NaiveDateTime, NaiveTime};
+use serde::{Deserialize, Serialize};
 
 /// Hours without notices: from inclusive, to exclusive, over midnight where
 /// from is later; equal means none.
-#[derive(Clone, Copy)]
-pub(super) struct Quiet {
-    pub(super) from: NaiveTime,
-    pub(super) to: NaiveTime,
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Quiet {
+    /// The first moment without.
+    pub from: NaiveTime,
+    /// The first moment with them again.
+    pub to: NaiveTime,
 }
 
 impl Quiet {
@@ -20,15 +23,28 @@ impl Quiet {
         }
     }
 
-    /// The moment, or the end of the quiet hours it lies in.
-    pub(super) fn after(self, at: NaiveDateTime) -> NaiveDateTime {
-        let (time, day) = (at.time(), at.date());
-        let next = day.succ_opt().unwrap_or(day);
-        match self {
-            Self { from, to } if from < to && (from..to).contains(&time) => day.and_time(to),
-            Self { from, to } if from > to && time >= from => next.and_time(to),
-            Self { from, to } if from > to && time < to => day.and_time(to),
-            _ => at,
+    /// Whether a time of day lies in them.
+    #[must_use]
+    pub fn has(self, time: NaiveTime) -> bool {
+        if self.from <= self.to {
+            (self.from..self.to).contains(&time)
+        } else {
+            time >= self.from || time < self.to
         }
+    }
+
+    /// The moment, or the end of the quiet hours it lies in.
+    #[must_use]
+    pub fn after(self, at: NaiveDateTime) -> NaiveDateTime {
+        let (time, day) = (at.time(), at.date());
+        if !self.has(time) {
+            return at;
+        }
+        let end = if self.from > self.to && time >= self.from {
+            day.succ_opt().unwrap_or(day)
+        } else {
+            day
+        };
+        end.and_time(self.to)
     }
 }

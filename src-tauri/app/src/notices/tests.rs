@@ -1,10 +1,11 @@
 //! Against wall clocks of the IANA time zone database.
 
 use super::*;
-use crate::world::{World, at, day};
+use crate::world::{World, at};
 use chrono::NaiveTime;
 use plumule_journal::id::SowingId;
 use plumule_journal::words::{Container, Feel, PlaceKind};
+use std::collections::BTreeSet;
 
 fn device() -> DeviceForm {
     DeviceForm {
@@ -19,7 +20,12 @@ fn utc(text: &str) -> DateTime<Utc> {
 }
 
 fn plan(world: &World, device: &DeviceForm, now: &str) -> NoticePlan {
-    notice_plan(&world.picture, device, utc(now), &|_| false)
+    notice_plan(
+        &world.picture,
+        device,
+        (utc(now), world.picture.zone),
+        AHEAD_DAYS,
+    )
 }
 
 /// A heated tray in a zone: something is up, so it is felt daily, dries
@@ -184,27 +190,17 @@ fn into_the_light_comes_alone_between_rounds_and_not_at_night() {
 }
 
 #[test]
-fn what_was_delivered_is_never_wanted_again() {
+fn what_was_missed_comes_now_under_the_key_it_had() {
     let (world, _) = busy(
         "Europe/Berlin",
         52.5,
         "2026-03-26 08:00",
         "2026-03-28 07:30",
     );
-    let first = plan(&world, &device(), "2026-03-28 06:40");
-    let rung = first.wanted[0].key.clone();
-    let now = utc("2026-03-28 07:00");
-    let again = notice_plan(&world.picture, &device(), now, &|key| key == rung);
-    assert!(again.wanted.iter().all(|notice| notice.key != rung));
-    // Missed, it comes now, once.
-    let missed = notice_plan(&world.picture, &device(), utc("2026-03-28 09:00"), &|_| {
-        false
-    });
-    assert_eq!(
-        (&missed.wanted[0].key, missed.wanted[0].at),
-        (&rung, utc("2026-03-28 09:00"))
-    );
-    assert_eq!(missed.wanted[0].id, first.wanted[0].id);
+    let first = plan(&world, &device(), "2026-03-28 06:40").wanted.remove(0);
+    let missed = plan(&world, &device(), "2026-03-28 09:00").wanted.remove(0);
+    assert_eq!((&missed.key, missed.id), (&first.key, first.id));
+    assert_eq!(missed.at, utc("2026-03-28 09:00"));
 }
 
 #[test]
@@ -233,14 +229,7 @@ fn no_notices_where_none_are_wanted_or_the_grower_is_away() {
         ..device()
     };
     assert!(plan(&world, &none, "2026-03-28 06:40").wanted.is_empty());
-    world
-        .picture
-        .garden
-        .away
-        .push(plumule_journal::content::Away {
-            from: day("2026-03-28"),
-            to: day("2026-04-30"),
-        });
+    world.away("2026-03-28", "2026-04-30");
     assert!(
         plan(&world, &device(), "2026-03-28 06:40")
             .wanted
@@ -249,7 +238,7 @@ fn no_notices_where_none_are_wanted_or_the_grower_is_away() {
 }
 
 #[test]
-fn never_more_than_sixty_and_one_line_a_place() {
+fn one_line_a_place_and_of_too_many_the_soonest_and_most_pressing() {
     let (mut world, _) = busy(
         "Europe/Berlin",
         52.5,
@@ -262,11 +251,78 @@ fn never_more_than_sixty_and_one_line_a_place() {
         let sowing = world.sow("tomato", 2, tray, 2, "2026-03-26 08:00");
         world.count(sowing, &format!("2026-03-28 08:{:02}", index % 50), 1);
     }
-    let found = plan(&world, &device(), "2026-03-28 08:00").wanted;
-    assert_eq!(found.len(), MOST);
-    for notice in &found {
+    let now = utc("2026-03-28 08:00");
+    let all = plan(&world, &device(), "2026-03-28 08:00");
+    let mut few = all.clone();
+    few.keep(30, now);
+    assert!(all.wanted.len() > 80);
+    assert_eq!(few.wanted.len(), 30);
+    for notice in &few.wanted {
         assert_eq!(notice.body.lines().count(), 1, "{notice:?}");
+        assert_eq!(notice.rank, Rank::Alone);
+        assert!(notice.tray.is_some() && !notice.feel);
     }
-    let ids: BTreeSet<i32> = found.iter().map(|notice| notice.id).collect();
-    assert_eq!(ids.len(), found.len());
+    let ids: BTreeSet<i32> = all.wanted.iter().map(|notice| notice.id).collect();
+    assert_eq!(ids.len(), all.wanted.len());
+    // With fewer of today's all of today's are kept.
+    few = all.clone();
+    few.wanted.retain(|notice| notice.rank != Rank::Alone);
+    let first: Vec<_> = few.wanted.iter().take(4).cloned().collect();
+    few.keep(4, now);
+    assert_eq!(few.wanted, first);
+}
+
+#[test]
+fn a_single_tray_to_feel_is_answered_from_the_notice_and_no_other() {
+    let mut world = World::new();
+    world.garden().latitude = Some(-40.0);
+    let place = world.place(PlaceKind::Windowsill, 18.0, 18.0);
+    let tray = world.tray(Container::Cells, place, "2026-03-02 08:00");
+    world.sow("tomato", 12, tray, 12, "2026-03-02 08:00");
+    let first = |world: &World| plan(world, &device(), "2026-03-02 09:00").wanted.remove(0);
+    let one = first(&world);
+    assert_eq!(
+        (one.tray.as_deref(), one.feel),
+        (Some(tray.to_string().as_str()), true)
+    );
+    let other = world.tray(Container::Cells, place, "2026-03-02 08:00");
+    world.sow("tomato", 12, other, 12, "2026-03-02 08:00");
+    let two = first(&world);
+    assert_eq!((two.at, two.tray, two.feel), (one.at, None, false));
+}
+
+#[test]
+fn what_is_planned_ahead_is_what_the_round_will_say_then() {
+    // Nothing answered for two weeks: each digest is the one that would be
+    // planned at its own time.
+    let (world, _) = busy(
+        "Europe/Berlin",
+        52.5,
+        "2026-03-16 08:00",
+        "2026-03-20 07:30",
+    );
+    let ahead = plan(&world, &device(), "2026-03-20 06:40").wanted;
+    assert!(ahead.len() >= 4);
+    for notice in &ahead {
+        let now = notice.at.format("%Y-%m-%d %H:%M").to_string();
+        let then = plan(&world, &device(), &now).wanted;
+        assert_eq!(then.first(), Some(notice));
+    }
+}
+
+#[test]
+fn in_the_evening_a_missed_morning_is_not_told_and_overnight_no_evening() {
+    let (world, _) = busy(
+        "Europe/Berlin",
+        52.5,
+        "2026-03-16 08:00",
+        "2026-03-18 07:30",
+    );
+    let first = |now| plan(&world, &device(), now).wanted.remove(0);
+    assert_eq!(first("2026-03-18 17:30").key, "digest/2026-03-18/evening");
+    let next = first("2026-03-18 22:00");
+    assert_eq!(
+        (next.key.as_str(), next.at),
+        ("digest/2026-03-19/morning", utc("2026-03-19 07:00"))
+    );
 }

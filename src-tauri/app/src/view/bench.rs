@@ -1,6 +1,7 @@
 //! The Sow screen.
 
-use super::{CropName, DueView, PlaceHead, RangeView};
+use super::{Coded, CropName, DueView, PlaceHead, RangeView, SeasonView};
+use crate::acts::Act;
 use crate::say::Say;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
@@ -17,8 +18,24 @@ pub struct BenchView {
     pub trays: Vec<FreeTray>,
     /// The code the next new tray will get.
     pub next_code: String,
+    /// The last sowing, to do the same again.
+    pub last: Option<LastSown>,
     /// About the chosen packet.
     pub chosen: Option<Chosen>,
+}
+
+/// The last sowing.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct LastSown {
+    /// Crop.
+    pub crop: CropName,
+    /// Variety.
+    pub variety: String,
+    /// What it was: so many seeds in so many cells, where.
+    pub say: Say,
+    /// What does the same again, into a new tray.
+    pub act: Act,
 }
 
 /// A packet in a list.
@@ -38,6 +55,8 @@ pub struct PacketLine {
     pub germination: Option<[f64; 2]>,
     /// Seeds left, if it is known.
     pub seeds_left: Option<u32>,
+    /// Where it is from; may be empty.
+    pub source: String,
 }
 
 /// A place on the bench.
@@ -55,6 +74,11 @@ pub struct BenchPlace {
     pub say: Option<Say>,
     /// None would come up there.
     pub none_comes_up: bool,
+    /// The place that suits best: not too dark for it, in the warmth
+    /// recommended, and soonest up.
+    pub best: bool,
+    /// What speaks against it.
+    pub warnings: Vec<Coded>,
 }
 
 /// A tray with room.
@@ -75,6 +99,8 @@ pub struct FreeTray {
     pub columns: u16,
     /// Cells that are taken.
     pub taken: Vec<u16>,
+    /// What speaks against the chosen packet beside what is in it.
+    pub warnings: Vec<Coded>,
 }
 
 /// About the chosen packet.
@@ -87,11 +113,22 @@ pub struct Chosen {
     pub outlook: Option<Say>,
     /// What came up of it so far ("your own 2 sowings: 14 of 18").
     pub own: Option<Say>,
-    /// Seeds for the plants wanted, for 1 to 100 plants at index 0 to 99 (at
-    /// the confidence of 0.9); none where it is not known or too many.
-    pub seeds_for: Vec<Option<u32>>,
     /// Depth to sow at, mm, lowest and highest.
     pub depth_mm: Option<[f64; 2]>,
+    /// What the crop wants before it is sown, in words.
+    pub before_sowing: Vec<Say>,
+    /// The same as numbers.
+    pub wants: TreatmentWanted,
+    /// What to say of a depth under the lowest and of one over the highest.
+    pub too_shallow: Say,
+    /// See above.
+    pub too_deep: Say,
+    /// The compost it wants, and what to say of those it does badly in.
+    pub compost: Option<CompostAdvice>,
+    /// Its season here, if a last frost date is set.
+    pub season: Option<SeasonView>,
+    /// How it grows on once it is up: cooler.
+    pub growing_on: Option<Say>,
     /// Seed length and thickness, mm.
     pub seed_mm: Option<[f64; 2]>,
     /// Light need in words, where there is one.
@@ -100,6 +137,73 @@ pub struct Chosen {
     pub recommended: Option<RangeView>,
     /// Cautions (treated seed, poisonous seedlings, compost dust).
     pub cautions: Vec<Say>,
+    /// What speaks against sowing it now: too early, too late.
+    pub warnings: Vec<Coded>,
+}
+
+/// What a crop is sown in.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct CompostAdvice {
+    /// The compost, a word of the journal.
+    pub compost: String,
+    /// How it should be.
+    pub say: Say,
+    /// Those it does badly in.
+    pub unsuited: Vec<CompostWarning>,
+}
+
+/// A compost that a crop does badly in.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct CompostWarning {
+    /// The compost, a word of the journal.
+    pub compost: String,
+    /// Why.
+    pub say: Say,
+}
+
+/// How many would be enough?
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct EnoughAsk {
+    /// Of which packet.
+    pub packet: String,
+    /// Plants wanted.
+    pub wanted: u32,
+    /// In how many of a hundred times it is to be enough: 80, 90 or 95.
+    pub odds: u8,
+    /// Seeds in a cell; at least 1.
+    pub seeds_per_cell: u32,
+}
+
+/// How many are enough.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct EnoughView {
+    /// What was asked.
+    pub of: EnoughAsk,
+    /// Seeds, however they are spread; none where it is not known, or where
+    /// better seed is needed.
+    pub seeds: Option<u32>,
+    /// Cells with so many seeds in each; none as before.
+    pub cells: Option<u32>,
+    /// In words, for seeds sown together.
+    pub say_seeds: Say,
+    /// In words, for seeds in cells.
+    pub say_cells: Say,
+}
+
+/// What a crop wants before it is sown.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct TreatmentWanted {
+    /// Soaking, hours, least and greatest.
+    pub soak_hours: Option<[f64; 2]>,
+    /// Chipping: nicking or rubbing the coat.
+    pub chip: bool,
+    /// Weeks in the cold, least and greatest.
+    pub cold_weeks: Option<[f64; 2]>,
 }
 
 /// A tray to sow into: a living one or a new one.

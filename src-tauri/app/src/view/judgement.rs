@@ -62,8 +62,28 @@ pub struct Choice {
     pub seeds: Option<u32>,
     /// Sow: how many plants those are to make up.
     pub wanted: Option<u32>,
+    /// Sow: another packet, which is better.
+    pub packet: Option<String>,
     /// Wait: until when.
     pub until: Option<NaiveDate>,
+    /// What it would give, with its odds and numbers.
+    pub gives: Option<Say>,
+    /// Dig up: what may be found, and what each would say.
+    pub finds: Vec<Find>,
+}
+
+/// What may be found on digging up, and what it would say.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct Find {
+    /// Firm ones.
+    pub firm: u32,
+    /// Soft ones.
+    pub soft: u32,
+    /// What was found, for a button.
+    pub say: Say,
+    /// The odds there would be then.
+    pub gives: Say,
 }
 
 /// What can be done.
@@ -83,6 +103,8 @@ pub enum ChoiceKind {
     SowOther,
     /// Nothing came up: give it up.
     GiveUp,
+    /// Those that are up will do.
+    Enough,
 }
 
 impl Choice {
@@ -93,8 +115,16 @@ impl Choice {
             place: None,
             seeds: None,
             wanted: None,
+            packet: None,
             until: None,
+            gives: None,
+            finds: Vec::new(),
         }
+    }
+
+    pub(crate) fn giving(mut self, gives: Option<Say>) -> Self {
+        self.gives = gives;
+        self
     }
 }
 

@@ -3,16 +3,32 @@
 
 mod bench;
 mod common;
+mod import;
 mod judgement;
+mod keep;
+mod labels;
+mod paper;
+mod photo;
+mod results;
 mod round;
+mod season;
 mod seed;
 mod settings;
+mod timeline;
 mod tray;
 
 pub use bench::*;
 pub use common::*;
+pub use import::*;
 pub use judgement::*;
+pub use keep::*;
+pub use labels::*;
+pub use paper::*;
+pub use photo::*;
+pub use results::*;
 pub use round::*;
+pub use season::*;
 pub use seed::*;
 pub use settings::*;
+pub use timeline::*;
 pub use tray::*;

@@ -16,6 +16,10 @@ pub struct RoundView {
     pub evening: bool,
     /// Places in walking order, those with living trays or something due.
     pub places: Vec<PlaceRound>,
+    /// Living trays that stand nowhere, as far as anyone said.
+    pub nowhere: Vec<TrayCard>,
+    /// What is due about seed, which stands in no place.
+    pub seed: Vec<SeedJob>,
     /// Nothing is due: what comes next, and when.
     pub next: Option<NextDue>,
     /// Whether there is any living tray.
@@ -44,6 +48,10 @@ pub struct PlaceRound {
     pub reading: Option<LastReading>,
     /// Whether its heat is off now.
     pub heat_off: bool,
+    /// Since when, where nobody said until when.
+    pub heat_off_since: Option<NaiveDateTime>,
+    /// The lowest that the coming night brings here, as somebody said, °C.
+    pub low_c: Option<f64>,
     /// Jobs of the place itself (read the thermometer).
     pub jobs: Vec<JobView>,
     /// Trays with something due, then (`due` empty) none: quiet trays are
@@ -53,6 +61,30 @@ pub struct PlaceRound {
     pub quiet: u32,
     /// Trays here that are to be felt today, for "all moist".
     pub to_feel: Vec<String>,
+    /// Many trays to feel make one job: which to feel for all of them.
+    pub together: Option<Say>,
+}
+
+/// A job about seed.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct SeedJob {
+    /// The job.
+    pub job: JobView,
+    /// The germination test it is about, and its packet.
+    pub test: Option<TestHead>,
+}
+
+/// A germination test, in short.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct TestHead {
+    /// Id.
+    pub test: String,
+    /// Its packet.
+    pub packet: String,
+    /// Seeds.
+    pub seeds: u32,
 }
 
 /// The last reading of a place.
@@ -92,10 +124,28 @@ pub struct TrayCard {
 #[serde(rename_all = "snake_case")]
 #[ts(export, export_to = "types.ts")]
 pub enum JobKind {
+    /// Nobody said where a tray stands.
+    SayWhere,
+    /// A night too cold for what stands there.
+    FrostTonight,
+    /// What was put out by day is to come in.
+    BringIn,
+    /// A lid that was opened is to be closed.
+    CloseTheLid,
+    /// The last day of days away was yesterday: look a place over.
+    LookOver,
+    /// The grower goes away tomorrow.
+    BeforeYouGo,
     /// Something is up in a dark or heated place.
     IntoTheLight,
     /// Something is up under a cover.
     CoverOff,
+    /// Something is up where it is warmer than it wants to grow on.
+    CoolerNow,
+    /// Seed in the cold is to come into the warm.
+    EndOfTheColdWeeks,
+    /// Seed on damp paper has sprouted: sow it on.
+    SowOn,
     /// Look for seedlings: answer with a count.
     LookForSeedlings,
     /// It is late.
@@ -104,16 +154,30 @@ pub enum JobKind {
     FeelTheCompost,
     /// Read the thermometer.
     ReadTheThermometer,
+    /// See whether seedlings grow leggy.
+    LookForLegginess,
+    /// Soon it is too late in the year to sow again.
+    LastChance,
+    /// The sun cooks what is up under a lid.
+    OpenTheLid,
     /// Thin.
     Thin,
     /// Prick out.
     PrickOut,
+    /// Feed.
+    Feed,
     /// Pot on.
     PotOn,
     /// Harden off: out by day, in at night.
     HardenOff,
     /// Plant out.
     PlantOut,
+    /// All has gone from a tray: empty it.
+    EmptyTheTray,
+    /// Count the sprouted seeds of a germination test.
+    CountTheTest,
+    /// Go through the packets.
+    Stocktake,
 }
 
 /// One job.

@@ -1,6 +1,8 @@
 //! Settings: what is true of the growing, and habits of the device.
 
 use super::RangeView;
+use crate::say::Say;
+use chrono::{NaiveDate, NaiveDateTime};
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
@@ -10,6 +12,10 @@ use ts_rs::TS;
 pub struct SettingsView {
     /// Of the growing: entries.
     pub garden: GardenForm,
+    /// When frosts come, in words, where a record was brought.
+    pub frost: Option<Say>,
+    /// Days away that are not over.
+    pub away: Vec<AwayView>,
     /// Places in walking order, retired ones last.
     pub places: Vec<PlaceForm>,
     /// Of this device.
@@ -18,6 +24,18 @@ pub struct SettingsView {
     pub demo: bool,
     /// Entries in the journal.
     pub entries: u32,
+}
+
+/// Days away.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct AwayView {
+    /// First day away.
+    pub from: NaiveDate,
+    /// Last day away; none: until the grower says so.
+    pub to: Option<NaiveDate>,
+    /// Away today.
+    pub now: bool,
 }
 
 /// What is true of the growing.
@@ -36,6 +54,36 @@ pub struct GardenForm {
     pub morning: String,
     /// `HH:MM`.
     pub evening: String,
+}
+
+/// When frosts come, from a record.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct FrostOddsForm {
+    /// A frost is a minimum at or under this, °C.
+    pub threshold_c: f64,
+    /// First day of the record.
+    pub first_day: NaiveDate,
+    /// Last day of the record.
+    pub last_day: NaiveDate,
+    /// The last frosts of spring.
+    pub spring: Option<FrostSpreadForm>,
+    /// The first frosts of autumn.
+    pub autumn: Option<FrostSpreadForm>,
+}
+
+/// When frosts come in one half of the year.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct FrostSpreadForm {
+    /// Mean day, counted from 15 July.
+    pub mean_day: f64,
+    /// Sample standard deviation, days.
+    pub deviation_days: f64,
+    /// Half-years with a frost and a full record.
+    pub years: u32,
+    /// Half-years with a full record.
+    pub full_years: u32,
 }
 
 /// A place.
@@ -84,12 +132,42 @@ pub struct DeviceForm {
     pub initials: String,
 }
 
+/// How notices stand on this device.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct NoticesView {
+    /// Wanted here, by the habits.
+    pub wanted: bool,
+    /// `granted`, `refused`, `ask` (not asked yet) or `nobody` (nothing here
+    /// shows notices).
+    pub permission: String,
+    /// The system saves the battery by holding this app back.
+    pub held_back: bool,
+    /// `linux`, `windows`, `macos`, `android` or `ios`: where it is changed.
+    pub system: String,
+}
+
+/// The next notice, if one comes within two weeks.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct NextNoticeView {
+    /// Local time of the garden.
+    pub at: NaiveDateTime,
+    /// What it will say; a line a place.
+    pub says: String,
+}
+
 /// How the app stands at start.
 #[derive(Clone, Debug, PartialEq, Serialize, TS)]
 #[ts(export, export_to = "types.ts")]
 pub struct StartView {
-    /// `choose` (first start: empty or demo), `own` or `demo`.
+    /// `choose` (first start: empty or demo), `own`, `demo`, or what keeps the
+    /// own one from being opened: `damaged`.
     pub journal: String,
+    /// It was written by a newer version and can only be read.
+    pub read_only: bool,
+    /// What was found, where it cannot be opened.
+    pub trouble: Option<super::Coded>,
     /// Habits of this device.
     pub device: DeviceForm,
     /// Zone of the device, to begin a garden with.

@@ -1,6 +1,9 @@
 //! Trays, and one tray's page.
 
-use super::{DueView, JobView, PlaceHead, PlantsLine, PlantsRef, ReasonView, VerdictView};
+use super::{
+    DueView, JobView, PlaceHead, PlantsLine, PlantsRef, ReasonView, SeasonView, TimelineLine,
+    VerdictView,
+};
 use crate::say::Say;
 use chrono::{NaiveDate, NaiveDateTime};
 use serde::Serialize;
@@ -100,6 +103,10 @@ pub struct PlantsPage {
     pub relatives: Vec<Relative>,
     /// Depth sown, mm.
     pub depth_mm: Option<f64>,
+    /// What was done to the seed before it was sown.
+    pub treatment: Vec<Say>,
+    /// The season of its crop here.
+    pub season: Option<SeasonView>,
     /// Plants wanted.
     pub wanted: Option<u32>,
     /// The forecast, for a sowing of a crop in the crop book.
@@ -108,15 +115,34 @@ pub struct PlantsPage {
     pub verdict: Option<VerdictView>,
     /// Why it did badly, if it did: at most two causes.
     pub reasons: Vec<ReasonView>,
+    /// Why, by the grower's own judgement.
+    pub explained: Option<Explanation>,
+    /// What finished sowings taught of its packet: how many came up of how
+    /// many, and how fast.
+    pub learnt: Vec<Say>,
+    /// For a sowing, the seeds that are neither up nor known to be lost.
+    pub seeds_left: Option<u32>,
     /// A caution about the plant or its seed.
     pub caution: Option<Say>,
 }
 
-/// A batch or sowing this one came from or went on to.
+/// The grower's own judgement on a sowing that did badly.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct Explanation {
+    /// Causes, as `too_cold`.
+    pub causes: Vec<String>,
+    /// In the grower's words; may be empty.
+    pub text: String,
+    /// When it was said.
+    pub at: NaiveDateTime,
+}
+
+/// A batch or sowing this one came from or went on to, or that it repeats.
 #[derive(Clone, Debug, PartialEq, Serialize, TS)]
 #[ts(export, export_to = "types.ts")]
 pub struct Relative {
-    /// `from` or `to`.
+    /// `from` or `to`; `again_of` or `sown_again`.
     pub direction: String,
     /// Which plants.
     pub plants: PlantsRef,
@@ -126,7 +152,8 @@ pub struct Relative {
     pub code: String,
     /// How many.
     pub number: Option<u32>,
-    /// How: `cut_apart`, `sown_on`, `pricked_out` or `potted_on`.
+    /// How: `cut_apart`, `sown_on`, `pricked_out` or `potted_on`; empty where
+    /// it was sown again.
     pub step: String,
     /// When.
     pub at: NaiveDateTime,
@@ -174,26 +201,4 @@ pub struct CountPoint {
     pub at: NaiveDateTime,
     /// How many had come up by then.
     pub up: u32,
-}
-
-/// A line of the journal.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
-pub struct TimelineLine {
-    /// The entry.
-    pub entry: String,
-    /// The act it belongs to, for undoing.
-    pub act: String,
-    /// When it happened, local.
-    pub at: NaiveDateTime,
-    /// In words.
-    pub say: Say,
-    /// Whose hand; may be empty.
-    pub hand: String,
-    /// Withdrawn: shown struck out.
-    pub withdrawn: bool,
-    /// Corrected since.
-    pub corrected: bool,
-    /// Of an unknown kind: kept, not understood by this version.
-    pub unknown: bool,
 }

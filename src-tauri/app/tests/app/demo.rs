@@ -1,9 +1,11 @@
 //! The demo journal.
 
-use crate::{said, stamp};
+use crate::{request, said, stamp};
 use chrono::{DateTime, TimeDelta, Utc};
+use plumule_app::acts::{Act, SeedsAnswer, TreatmentForm};
 use plumule_app::view::{
-    ChoiceKind, JobKind, NumbersView, PlantsLine, ReasonView, Stage, TrayView,
+    Answer, ChoiceKind, JobKind, NumbersView, PacketRow, PlantsLine, PlantsRef, ReasonView, Stage,
+    TrayChoice, TrayView,
 };
 use plumule_app::{App, demo};
 use std::collections::BTreeSet;
@@ -67,7 +69,9 @@ fn is_a_garden_in_every_stage(app: &App, now: DateTime<Utc>) {
     assert!(settings.entries > 1500, "{} entries", settings.entries);
     let seed = app.seed(&stamp(now, 3)).unwrap();
     said::all(&seed);
-    let sowings: u32 = seed.packets.iter().map(|packet| packet.sowings).sum();
+    let packets = seed.packets.iter();
+    let pages = packets.map(|packet| app.packet(&stamp(now, 3), &packet.line.packet).unwrap());
+    let sowings: usize = pages.map(|page| page.sowings.len()).sum();
     assert!((55..=70).contains(&sowings), "{sowings} sowings");
 
     let pages = living(app, now);
@@ -171,9 +175,76 @@ fn tells_its_stories(app: &App, now: DateTime<Utc>) {
     let old_seed = |it: &ReasonView| it.likely && said::one(&it.say).contains("old seed");
     assert!(plants().flat_map(|it| &it.reasons).any(old_seed));
     let packets = app.seed(&stamp(now, 3)).unwrap().packets;
-    assert!(packets.iter().any(|packet| packet.own.is_some()));
+    let page = |packet: &PacketRow| app.packet(&stamp(now, 3), &packet.line.packet).unwrap();
+    assert!(packets.iter().any(|packet| page(packet).own.is_some()));
     let lines = || pages.iter().flat_map(|page| &page.timeline);
     assert!(lines().any(|line| line.withdrawn), "a withdrawal");
     assert!(lines().any(|line| line.corrected), "a correction");
     assert!(lines().any(|line| !line.hand.is_empty()), "a helper's hand");
+}
+
+/// Sown beside with as many as the verdict says, and linked from either page.
+#[test]
+fn a_late_tray_says_how_many_to_sow_beside_it_and_that_links_them() {
+    let now: DateTime<Utc> = NOWS[0].parse().unwrap();
+    let home = TempDir::new().unwrap();
+    let mut app = planted(home.path(), now);
+    let pages = living(&app, now);
+    let late = pages.iter().flat_map(|page| {
+        let plants = page.plants.iter();
+        plants.map(move |plants| (page, plants))
+    });
+    let advised = late.filter_map(|(page, plants)| {
+        let choices = &plants.verdict.as_ref()?.choices;
+        let sow = choices
+            .iter()
+            .find(|it| it.kind == ChoiceKind::Sow && it.seeds.is_some())?;
+        Some((page, plants, sow))
+    });
+    let (page, plants, sow) = advised.into_iter().next().unwrap();
+    let PlantsRef::Sowing(old) = plants.line.plants.clone() else {
+        panic!("a sowing is late");
+    };
+    let seeds = sow.seeds.unwrap();
+    let act = Act::Sow {
+        packet: plants.line.packet.clone().unwrap(),
+        into: TrayChoice::New {
+            code: None,
+            container: "open_tray".to_owned(),
+            rows: 1,
+            columns: 1,
+            compost: "seed".to_owned(),
+            place: page.place.as_ref().unwrap().id.clone(),
+            covered: false,
+        },
+        cells: vec![],
+        seeds: SeedsAnswer::Exact(seeds),
+        depth_mm: None,
+        wanted: sow.wanted,
+        again_of: Some(old),
+        treatment: TreatmentForm::default(),
+    };
+    let answer = app.act(&stamp(now, 4), request(act)).unwrap();
+    let Answer::Written {
+        tray: Some(tray), ..
+    } = answer
+    else {
+        panic!("{answer:?}");
+    };
+    let linked = |page: &TrayView, direction: &str| {
+        let relatives = page.plants.iter().flat_map(|plants| &plants.relatives);
+        relatives
+            .filter(|it| it.direction == direction)
+            .map(|it| (it.tray.clone(), it.number))
+            .collect::<Vec<_>>()
+    };
+    let new = app.tray(&stamp(now, 5), &tray).unwrap();
+    assert_eq!(new.plants[0].line.seeds, Some(seeds));
+    assert!(
+        linked(&new, "again_of")
+            .iter()
+            .any(|(of, _)| *of == page.tray)
+    );
+    let old = app.tray(&stamp(now, 5), &page.tray).unwrap();
+    assert_eq!(linked(&old, "sown_again"), [(tray, Some(seeds))]);
 }

@@ -4,15 +4,12 @@
 use crate::acts::{Sown, sown};
 use crate::said;
 use plumule_app::acts::Act;
-use plumule_app::view::{ChoiceKind, JobKind, PacketPage, VerdictKind, VerdictView};
+use plumule_app::view::{ChoiceKind, JobKind, PacketView, VerdictKind, VerdictView};
 
 impl Sown {
-    fn packet_page(&mut self) -> PacketPage {
+    fn packet_page(&mut self) -> PacketView {
         let stamp = self.bench.stamp();
-        let seed = self.bench.app.seed(&stamp).unwrap();
-        let pages = seed.packets.into_iter();
-        let mut pages = pages.filter(|page| page.line.packet == self.packet);
-        pages.next().unwrap()
+        self.bench.app.packet(&stamp, &self.packet).unwrap()
     }
 
     fn finish_after(&mut self, days: i64) {
@@ -45,14 +42,14 @@ fn a_finished_sowing_teaches_its_packet_and_says_so() {
     let after = this.packet_page();
     assert_eq!(said::one(&after.own.unwrap()), "Your own sowing: 3 of 12");
     let mean = |span: Option<[f64; 2]>| span.map(|[low, high]| low + high).unwrap();
-    assert!(mean(after.line.germination) < mean(before.line.germination));
+    assert!(mean(after.row.line.germination) < mean(before.row.line.germination));
 
     let packet = this.packet.clone();
     let stamp = this.bench.stamp();
     let bench = this.bench.app.bench(&stamp, Some(&packet)).unwrap();
     let chosen = bench.chosen.unwrap();
     assert_eq!(said::one(&chosen.own.unwrap()), "Your own sowing: 3 of 12");
-    assert_eq!(chosen.packet.germination, after.line.germination);
+    assert_eq!(chosen.packet.germination, after.row.line.germination);
 }
 
 #[test]
@@ -63,7 +60,7 @@ fn without_its_fair_chance_it_teaches_nothing() {
     assert_eq!(early.packet_page().own, None);
 
     let mut eaten = sown();
-    let before = eaten.packet_page().line.germination;
+    let before = eaten.packet_page().row.line.germination;
     eaten.count_after(10, 3);
     let plants = eaten.plants.clone();
     eaten.bench.done(Act::Leave {
@@ -77,7 +74,7 @@ fn without_its_fair_chance_it_teaches_nothing() {
     assert_eq!(page.own, None);
     // It aged by 18 days, and no more.
     let [[low, high], [before_low, before_high]] =
-        [page.line.germination, before].map(Option::unwrap);
+        [page.row.line.germination, before].map(Option::unwrap);
     assert!((low - before_low).abs() < 0.003 && (high - before_high).abs() < 0.003);
     assert!(!eaten.page().plants[0].living);
     let reasons = &eaten.page().plants[0].reasons;

@@ -2,9 +2,22 @@
 #![cfg(test)]
 
 mod acts;
+mod bench;
+mod clock;
+mod correcting;
 mod demo;
+#[path = "../clock/every_zone.rs"]
+mod every_zone;
 mod judgement;
+mod keeping;
+mod labels;
+mod notices;
+mod phone;
+mod photos;
+mod results;
 mod said;
+mod scenes;
+mod seed;
 mod words;
 
 use chrono::{DateTime, TimeDelta, Utc};

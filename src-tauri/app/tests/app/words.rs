@@ -49,8 +49,25 @@ fn every_word_of_every_set() {
     all("medium", sets::Medium::ALL.iter().map(|it| it.as_str()));
     all("step", sets::Step::ALL.iter().map(|it| it.as_str()));
     all("cause", sets::LossCause::ALL.iter().map(|it| it.as_str()));
+    all(
+        "reason-cause",
+        sets::Blame::ALL.iter().map(|it| it.as_str()),
+    );
+    all(
+        "line-noticed",
+        sets::Sight::ALL.iter().map(|it| it.as_str()),
+    );
+    all(
+        "line-sheltered",
+        sets::Shelter::ALL.iter().map(|it| it.as_str()),
+    );
     all("origin", sets::Origin::ALL.iter().map(|it| it.as_str()));
     all("line-went-on", sets::Step::ALL.iter().map(|it| it.as_str()));
+    all("line-stock", sets::Stock::ALL.iter().map(|it| it.as_str()));
+    all(
+        "line-to-buy",
+        sets::Standing::ALL.iter().map(|it| it.as_str()),
+    );
     all(
         "line-started",
         sets::Origin::ALL.iter().map(|it| it.as_str()),
@@ -102,20 +119,35 @@ const FAMILIES: &[&str] = &[
     "felt-",
     "caution-",
     "light-need-",
+    "treatment-",
+    "treated-",
+    "season-",
+    "sitter-",
+    "frost-",
     "problem-",
     "verdict-",
     "choice-",
     "reason-",
+    "gives-",
+    "find-",
+    "learnt-",
+    "way-",
+    "now-",
+    "stock-",
+    "buy-",
+    "test-",
+    "saved-",
+    "saving-",
+    "import-",
 ];
 
 #[test]
 fn every_key_in_the_sources() {
     let mut found = 0;
     let src = Path::new(env!("CARGO_MANIFEST_DIR")).join("src");
-    let words = fs::read_to_string(
-        Path::new(env!("CARGO_MANIFEST_DIR")).join("../../ui/src/text/en-GB/core.ftl"),
-    )
-    .unwrap();
+    let mut words = String::new();
+    let files = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../ui/src/text/en-GB");
+    sources(&files, &mut |_, text| words.push_str(text));
     sources(&src, &mut |path, text| {
         for literal in text.split('"').skip(1).step_by(2) {
             let of_a_family = FAMILIES

@@ -37,7 +37,8 @@ pub(crate) struct Met {
 }
 
 impl Met {
-    fn entry(&mut self, entry: &Entry) {
+    /// An entry on the way.
+    pub fn entry(&mut self, entry: &Entry) {
         let day = entry.happened.local.date();
         let (first, last) = self.days.unwrap_or((day, day));
         self.days = Some((first.min(day), last.max(day)));

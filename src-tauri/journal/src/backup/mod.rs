@@ -36,6 +36,14 @@ pub struct Backup {
     pub path: PathBuf,
 }
 
+impl Backup {
+    /// When a backup of that name was made; none if it is no such name.
+    #[must_use]
+    pub fn made_at(name: &str) -> Option<DateTime<Utc>> {
+        Some(of_name(name.strip_suffix(ENDING)?)?.0)
+    }
+}
+
 /// What is inside a backup, all of it verified.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Contents {
@@ -151,7 +159,7 @@ pub fn due(journal: &Journal, now: DateTime<Utc>) -> Result<bool, Error> {
         // A clock that was set back must not put backups off for years.
         age >= Duration::zero() && age < Duration::minutes(APART_MIN)
     });
-    Ok(!fresh && journal.count()? > 0 && !is_current(journal)?)
+    Ok(!fresh && !journal.read_only() && journal.count()? > 0 && !is_current(journal)?)
 }
 
 /// Makes a backup, verified and on disk when it returns, and removes those
@@ -162,6 +170,7 @@ pub fn due(journal: &Journal, now: DateTime<Utc>) -> Result<bool, Error> {
 /// [`Error::Damaged`] if the copy is not whole, [`Error::Cancelled`], or if a
 /// file or the database fails; the backups are as they were then.
 pub fn make(journal: &Journal, stamp: &Stamp, watch: &mut Watch) -> Result<Backup, Error> {
+    journal.for_writing()?;
     let folder = folder(journal.home());
     let part = folder.join("backup.part");
     files::remove_part(&part)?;
@@ -191,11 +200,13 @@ fn copy(journal: &Journal, part: &Path, watch: &mut Watch) -> Result<(), Error> 
         if on { Ok(()) } else { Err(Error::Cancelled) }
     };
     tell(watch, 0)?;
+    // Meanwhile others may write; what is here now has to be in the copy.
+    let least = journal.count()?;
     let to = part.to_str().ok_or_else(|| at(part)(no_text()))?;
     journal.connection().execute("VACUUM INTO ?1", [to])?;
     tell(watch, 1)?;
     let contents = verify(part, &journal.home().join("journal/photos"), watch)?;
-    if contents.entries != journal.count()? {
+    if contents.entries < least {
         return Err(Error::Damaged("the copy lacks entries".to_owned()));
     }
     Ok(())

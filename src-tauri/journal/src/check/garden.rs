@@ -1,18 +1,14 @@
-//! The garden, places and packets.
+//! The garden and places.
 
 use super::round::range;
-use super::texts::{MAX_NAME, name, optional_name, text};
-use super::{Check, number, refuse, refuse_with};
-use crate::content::{Away, GardenDescribed, MonthDay, PacketDescribed, PlaceDescribed};
+use super::texts::{MAX_NAME, name};
+use super::{number, refuse, refuse_with};
+use crate::content::{Away, GardenDescribed, MonthDay, PlaceDescribed};
 use crate::error::{Error, Value};
-use chrono::{Datelike, NaiveDate};
+use chrono::NaiveDate;
 
 /// Degrees: beyond the polar circles a day of the season may have no end.
 const MAX_LATITUDE: f64 = 66.0;
-/// Seed older than this is in a museum. Judgement.
-const FIRST_YEAR: i32 = 1900;
-/// Sow-by dates lie no further ahead than this, years. Judgement.
-const AHEAD_YEARS: i32 = 50;
 /// More seeds than any packet holds. Judgement.
 pub(super) const MAX_NUMBER: u32 = 1_000_000;
 
@@ -48,33 +44,6 @@ pub(super) fn place(what: &PlaceDescribed) -> Result<(), Error> {
     name(&what.name, MAX_NAME)?;
     range(what.usual)?;
     what.unheated.map_or(Ok(()), range)
-}
-
-pub(super) fn packet(check: &Check, what: &PacketDescribed) -> Result<(), Error> {
-    name(&what.crop, MAX_NAME)?;
-    optional_name(&what.variety, MAX_NAME)?;
-    optional_name(&what.source, MAX_NAME)?;
-    text(&what.note)?;
-    let this_year = check.stamp.now.year();
-    years(what.packed_year, this_year + 1)?;
-    years(what.harvested_year, this_year + 1)?;
-    years(what.sow_by.map(|day| day.year()), this_year + AHEAD_YEARS)?;
-    if let Some(stated) = what.stated_germination
-        && !(0.0..=1.0).contains(&stated)
-    {
-        return refuse("germination_out_of_range");
-    }
-    what.seeds.map_or(Ok(()), |seeds| some(seeds, MAX_NUMBER))
-}
-
-fn years(year: Option<i32>, last: i32) -> Result<(), Error> {
-    match year {
-        Some(year) if !(FIRST_YEAR..=last).contains(&year) => refuse_with(
-            "year_out_of_range",
-            [("first", number(FIRST_YEAR)), ("last", number(last))],
-        ),
-        _ => Ok(()),
-    }
 }
 
 /// At least one, and no more than can be.

@@ -6,6 +6,8 @@
 mod garden;
 mod plants;
 mod round;
+mod season;
+pub(crate) mod seed;
 pub(crate) mod settle;
 mod texts;
 mod tray;
@@ -90,8 +92,17 @@ pub(crate) fn content(check: &mut Check, content: &Content) -> Result<(), Error>
     match content {
         C::GardenDescribed(what) => garden::garden(what),
         C::Away(what) => garden::away(what),
+        C::CameBack(what) => season::came_back(check, what),
+        C::FrostReckoned(what) => season::frost(what),
+        C::NightForecast(what) => season::night(check, what),
         C::PlaceDescribed(what) => garden::place(what),
-        C::PacketDescribed(what) => garden::packet(check, what),
+        C::PacketDescribed(what) => seed::packet(check, what),
+        C::SeedsCounted(what) => seed::counted(check, what),
+        C::StockTaken(what) => known(check, Subject::Packet(what.packet)),
+        C::TestStarted(what) => seed::test_started(check, what),
+        C::TestCounted(what) => seed::test_counted(check, what),
+        C::TestClosed(what) => seed::test_closed(check, what),
+        C::ToBuy(what) => seed::to_buy(what),
         C::TrayDescribed(what) => tray::described(check, what),
         C::TrayMoved(what) => {
             living_tray(check, what.tray)?;
@@ -101,9 +112,12 @@ pub(crate) fn content(check: &mut Check, content: &Content) -> Result<(), Error>
         C::TrayEmptied(what) | C::Fed(what) | C::HardenedOff(what) => {
             living_tray(check, what.tray).map(drop)
         }
+        C::Sheltered(what) => living_tray(check, what.tray).map(drop),
+        C::Aired(what) => place(check, what.place).map(drop),
         C::Felt(what) => round::felt(check, what),
         C::ReadingTaken(what) => round::reading(check, what),
         C::HeatOff(what) => round::heat_off(check, what),
+        C::HeatBack(what) => round::heat_back(check, what),
         C::JobPutOff(what) => round::job(check, &what.job),
         C::JobDismissed(what) => round::job(check, &what.job),
         C::Sown(what) => plants::sown(check, what),
@@ -113,7 +127,10 @@ pub(crate) fn content(check: &mut Check, content: &Content) -> Result<(), Error>
         C::Left(what) => plants::left(check, what),
         C::Ready(what) => plants::living(check, what.of).map(drop),
         C::DugUp(what) => plants::dug_up(check, what),
+        C::SeedsLost(what) => plants::seeds_lost(check, what),
         C::NothingCameUp(what) => plants::nothing_came_up(check, what),
+        C::Explained(what) => texts::explained(check, what),
+        C::Noticed(what) => plants::living(check, what.of).map(drop),
         C::Finished(what) => plants::finished(check, what),
         C::Noted(what) => texts::noted(check, what),
         C::PhotoTaken(what) => texts::photo(check, what),
@@ -139,6 +156,8 @@ fn unknown(subject: Subject) -> &'static str {
         Subject::Tray(_) => "tray_unknown",
         Subject::Sowing(_) => "sowing_unknown",
         Subject::Batch(_) => "batch_unknown",
+        Subject::Test(_) => "test_unknown",
+        Subject::Item(_) => "item_unknown",
     }
 }
 

@@ -5,7 +5,8 @@ use super::texts::{MAX_NAME, name, optional_name};
 use super::tray::cells;
 use super::{Check, known, living_tray, new, number, refuse, refuse_with, unknown};
 use crate::content::{
-    BatchStarted, Counted, DugUp, Left, OfPlants, OfSowing, Seeds, Sown, Up, WentOn,
+    BatchStarted, Counted, DugUp, Left, OfPlants, OfSowing, Seeds, SeedsLost, Sown, Treatment, Up,
+    WentOn,
 };
 use crate::error::{Error, Question, Value};
 use crate::fold::State;
@@ -16,6 +17,12 @@ use std::collections::BTreeSet;
 
 /// Deeper is planting, mm. Judgement.
 const MAX_DEPTH_MM: f64 = 300.0;
+
+/// Longer in water than this and seed drowns, hours. Judgement.
+const MAX_SOAK_HOURS: f64 = 168.0;
+
+/// No seed is kept cold for longer, weeks. Judgement.
+const MAX_COLD_WEEKS: u32 = 52;
 
 pub(super) fn sown(check: &Check, what: &Sown) -> Result<(), Error> {
     new(check, Subject::Sowing(what.sowing))?;
@@ -37,8 +44,19 @@ pub(super) fn sown(check: &Check, what: &Sown) -> Result<(), Error> {
     {
         return refuse_with("depth_out_of_range", [("most", number(MAX_DEPTH_MM))]);
     }
+    treatment(what.treatment)?;
     what.again_of
         .map_or(Ok(()), |of| known(check, Subject::Sowing(of)))
+}
+
+fn treatment(what: Treatment) -> Result<(), Error> {
+    if let Some(hours) = what.soaked_hours
+        && !(hours > 0.0 && hours <= MAX_SOAK_HOURS)
+    {
+        return refuse_with("soak_out_of_range", [("most", number(MAX_SOAK_HOURS))]);
+    }
+    what.cold_weeks
+        .map_or(Ok(()), |weeks| some(weeks, MAX_COLD_WEEKS))
 }
 
 pub(super) fn started(check: &Check, what: &BatchStarted) -> Result<(), Error> {
@@ -142,9 +160,26 @@ pub(super) fn dug_up(check: &Check, what: &DugUp) -> Result<(), Error> {
     let sowing = sowing(check, &of)?;
     let dug = what.firm.saturating_add(what.soft);
     some(dug, MAX_NUMBER)?;
-    let not_up = sowing.seeds().saturating_sub(sowing.plants.numbers.up);
-    if matches!(sowing.sown.seeds, Seeds::Exact(_)) && dug > not_up {
-        return refuse_with("more_than_seeds", [("seeds", number(not_up))]);
+    not_more_than_seeds(check, &sowing, dug)
+}
+
+pub(super) fn seeds_lost(check: &Check, what: &SeedsLost) -> Result<(), Error> {
+    let of = OfSowing {
+        sowing: what.sowing,
+    };
+    let sowing = sowing(check, &of)?;
+    some(what.number, MAX_NUMBER)?;
+    not_more_than_seeds(check, &sowing, what.number)
+}
+
+fn not_more_than_seeds(check: &Check, sowing: &SowingState, seeds: u32) -> Result<(), Error> {
+    let left = if check.correcting {
+        sowing.seeds().saturating_sub(sowing.plants.numbers.up)
+    } else {
+        sowing.seeds_left()
+    };
+    if matches!(sowing.sown.seeds, Seeds::Exact(_)) && seeds > left {
+        return refuse_with("more_than_seeds", [("seeds", number(left))]);
     }
     Ok(())
 }

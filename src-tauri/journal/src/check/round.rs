@@ -1,7 +1,7 @@
 //! What is said on the round: feeling, readings, heat off, jobs.
 
 use super::{AHEAD_DAYS, Check, known, living_tray, place, refuse, refuse_with};
-use crate::content::{Felt, HeatOff, JobKey, RangeC, ReadingTaken, Shown};
+use crate::content::{Felt, HeatBack, HeatOff, JobKey, RangeC, ReadingTaken, Shown};
 use crate::error::{Error, Question, Value};
 use crate::store::read;
 use chrono::Duration;
@@ -97,6 +97,25 @@ pub(super) fn heat_off(check: &Check, what: &HeatOff) -> Result<(), Error> {
     let ahead = what.from - check.stamp.now.naive_utc();
     if ahead > Duration::days(AHEAD_DAYS + 1) {
         return refuse_with("in_the_future", [("day", Value::Day(what.from.date()))]);
+    }
+    what.meanwhile.map_or(Ok(()), range)
+}
+
+/// The heat of a place came back: it was off by then, and nobody said until
+/// when.
+pub(super) fn heat_back(check: &Check, what: &HeatBack) -> Result<(), Error> {
+    let place = place(check, what.place)?;
+    let ahead = what.at - check.stamp.now.naive_utc();
+    if ahead > Duration::days(AHEAD_DAYS + 1) {
+        return refuse_with("in_the_future", [("day", Value::Day(what.at.date()))]);
+    }
+    let mut stretches = place.heat_off.iter();
+    let open = stretches.any(|off| off.to.is_none() && off.from <= what.at);
+    if !open && !check.correcting {
+        return refuse_with(
+            "heat_not_off",
+            [("name", Value::Text(place.described.name))],
+        );
     }
     what.meanwhile.map_or(Ok(()), range)
 }

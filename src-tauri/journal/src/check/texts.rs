@@ -1,9 +1,11 @@
 //! Names, notes and photos.
 
 use super::{Check, known, number, refuse, refuse_with};
-use crate::content::{Content, Noted, PhotoNamed, PhotoTaken};
+use crate::content::{Content, Explained, Noted, PhotoNamed, PhotoTaken};
 use crate::error::Error;
+use crate::photos;
 use crate::store::read;
+use crate::subject::Subject;
 
 /// Longest note, characters.
 pub(crate) const MAX_TEXT: u32 = 10_000;
@@ -46,9 +48,13 @@ pub(super) fn noted(check: &Check, what: &Noted) -> Result<(), Error> {
     text(&what.text)
 }
 
+pub(super) fn explained(check: &Check, what: &Explained) -> Result<(), Error> {
+    known(check, Subject::Sowing(what.sowing))?;
+    text(&what.text)
+}
+
 pub(super) fn photo(check: &Check, what: &PhotoTaken) -> Result<(), Error> {
-    let hex = |byte: u8| byte.is_ascii_digit() || (b'a'..=b'f').contains(&byte);
-    if what.photo.len() != 64 || !what.photo.bytes().all(hex) {
+    if !photos::is_name(&what.photo) {
         return refuse("photo_malformed");
     }
     what.about.map_or(Ok(()), |about| known(check, about))

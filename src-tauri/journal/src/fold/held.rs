@@ -6,11 +6,12 @@ use crate::id::DeviceId;
 use crate::stamp::Happened;
 use crate::state::Mark;
 use chrono::{DateTime, Utc};
+use std::rc::Rc;
 
 /// A root entry and the greatest of its amendments.
 #[derive(Clone, Debug)]
 pub(crate) struct Held {
-    pub entry: Entry,
+    pub entry: Rc<Entry>,
     pub amendment: Option<Entry>,
 }
 
@@ -67,14 +68,17 @@ impl Held {
     pub fn into_line(self) -> Line {
         let holds = self.content().cloned();
         let withdrawn = self.withdrawn();
+        let happened = self.happened().clone();
+        let differs = holds != self.entry.content || happened != self.entry.happened;
         Line {
             act: self.entry.act,
-            happened: self.happened().clone(),
+            amended: self.amendment.map(|amendment| amendment.happened),
             withdrawn,
-            corrected: !withdrawn && holds != self.entry.content,
+            corrected: !withdrawn && differs,
+            happened,
             unknown: self.entry.content.is_none(),
             holds,
-            entry: self.entry,
+            entry: Rc::unwrap_or_clone(self.entry),
         }
     }
 }

@@ -9,6 +9,7 @@ mod held;
 mod packet;
 mod place;
 mod plants;
+mod seed;
 mod sowing;
 mod tray;
 
@@ -16,9 +17,11 @@ pub(crate) use held::Held;
 
 use crate::error::Error;
 use crate::state::{
-    BatchState, GardenState, PacketState, PlaceState, PlantsState, SowingState, TrayState,
+    BatchState, GardenState, ItemState, PacketState, PlaceState, PlantsState, SowingState,
+    TestState, TrayState,
 };
 use crate::subject::{Plants, Subject};
+use crate::words::Standing;
 use serde::de::DeserializeOwned;
 
 /// The state of any subject.
@@ -30,6 +33,8 @@ pub(crate) enum State {
     Tray(TrayState),
     Sowing(SowingState),
     Batch(BatchState),
+    Test(TestState),
+    Item(ItemState),
 }
 
 impl State {
@@ -42,6 +47,8 @@ impl State {
             State::Tray(state) => state.emptied.is_none(),
             State::Sowing(state) => state.plants.ended.is_none(),
             State::Batch(state) => state.plants.ended.is_none(),
+            State::Test(state) => state.closed.is_none(),
+            State::Item(state) => state.described.standing == Standing::Wanted,
         }
     }
 
@@ -63,6 +70,8 @@ impl State {
             State::Tray(state) => serde_json::to_string(state),
             State::Sowing(state) => serde_json::to_string(state),
             State::Batch(state) => serde_json::to_string(state),
+            State::Test(state) => serde_json::to_string(state),
+            State::Item(state) => serde_json::to_string(state),
         }?)
     }
 
@@ -78,6 +87,8 @@ impl State {
             Subject::Tray(_) => State::Tray(read(text)?),
             Subject::Sowing(_) => State::Sowing(read(text)?),
             Subject::Batch(_) => State::Batch(read(text)?),
+            Subject::Test(_) => State::Test(read(text)?),
+            Subject::Item(_) => State::Item(read(text)?),
         })
     }
 }
@@ -91,6 +102,8 @@ pub(crate) fn kind(subject: Subject) -> &'static str {
         Subject::Tray(_) => "tray",
         Subject::Sowing(_) => "sowing",
         Subject::Batch(_) => "batch",
+        Subject::Test(_) => "test",
+        Subject::Item(_) => "item",
     }
 }
 
@@ -103,6 +116,8 @@ pub(crate) fn fold(subject: Subject, held: &[Held]) -> Option<State> {
         Subject::Tray(id) => tray::fold(id, held).map(State::Tray),
         Subject::Sowing(id) => sowing::sowing(id, held).map(State::Sowing),
         Subject::Batch(id) => sowing::batch(id, held).map(State::Batch),
+        Subject::Test(id) => seed::test(id, held).map(State::Test),
+        Subject::Item(id) => seed::item(id, held).map(State::Item),
     }
 }
 
@@ -115,7 +130,10 @@ fn about(plants: Plants, content: &crate::content::Content) -> bool {
         C::Left(what) => what.of == plants,
         C::Ready(what) | C::Finished(what) => what.of == plants,
         C::DugUp(what) => Plants::Sowing(what.sowing) == plants,
+        C::SeedsLost(what) => Plants::Sowing(what.sowing) == plants,
         C::NothingCameUp(what) => Plants::Sowing(what.sowing) == plants,
+        C::Explained(what) => Plants::Sowing(what.sowing) == plants,
+        C::Noticed(what) => what.of == plants,
         _ => false,
     }
 }

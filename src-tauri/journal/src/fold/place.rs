@@ -1,7 +1,7 @@
 //! A place.
 
 use super::held::{Held, events, last_word};
-use crate::content::{Content, PlaceDescribed};
+use crate::content::{Content, HeatBack, PlaceDescribed};
 use crate::id::PlaceId;
 use crate::state::{PlaceState, Unheated};
 
@@ -24,12 +24,37 @@ pub(super) fn fold(id: PlaceId, held: &[Held]) -> Option<PlaceState> {
             _ => None,
         })
         .collect();
-    heat_off.sort_by_key(|stretch| stretch.from);
+    heat_off.sort_by_key(|stretch: &Unheated| stretch.from);
+    for (_, content) in &events {
+        if let Content::HeatBack(back) = content
+            && back.place == id
+        {
+            come_back(&mut heat_off, back);
+        }
+    }
+    let aired = events
+        .iter()
+        .rev()
+        .find_map(|(held, content)| match content {
+            Content::Aired(what) if what.place == id => Some(held.mark()),
+            _ => None,
+        });
     Some(PlaceState {
         described: last_word(held, pick)?.clone(),
         opened_by,
         heat_off,
+        aired,
     })
+}
+
+/// Ends the last stretch that had begun by then and was open.
+fn come_back(heat_off: &mut [Unheated], back: &HeatBack) {
+    let mut stretches = heat_off.iter_mut().rev();
+    let open = stretches.find(|stretch| stretch.to.is_none() && stretch.from <= back.at);
+    if let Some(stretch) = open {
+        stretch.to = Some(back.at);
+        stretch.meanwhile = back.meanwhile.or(stretch.meanwhile);
+    }
 }
 
 fn described(id: PlaceId, content: &Content) -> Option<&PlaceDescribed> {

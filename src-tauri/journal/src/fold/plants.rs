@@ -6,7 +6,9 @@
 
 use super::held::Held;
 use crate::content::{Content, Leaving, Up};
-use crate::state::{CountAt, Ended, LeftAt, Mark, Numbers, PlantsState, Problem, WentOnAt};
+use crate::state::{
+    CountAt, Ended, LeftAt, Mark, Numbers, PlantsState, Problem, SightAt, WentOnAt,
+};
 
 /// More than anyone raises; keeps sums far from overflow.
 const MAX_UP: u32 = 1_000_000_000;
@@ -19,6 +21,8 @@ pub(super) struct Tally {
     /// What few, half and nearly all are shares of, in a sowing.
     share_of: Option<u32>,
     sowing: bool,
+    /// Seeds of a sowing that will never come up: found soft, or lost.
+    dead: u32,
     last: Option<Mark>,
 }
 
@@ -30,6 +34,7 @@ impl Tally {
             seeds,
             share_of: Some(share_of),
             sowing: true,
+            dead: 0,
             last: None,
         }
     }
@@ -45,6 +50,7 @@ impl Tally {
             seeds: None,
             share_of: None,
             sowing: false,
+            dead: 0,
             last: None,
         }
     }
@@ -82,6 +88,16 @@ impl Tally {
                 self.after_the_end();
                 self.state.ready.get_or_insert(mark);
             }
+            Content::Noticed(what) => self.state.sights.push(SightAt {
+                at: mark,
+                sight: what.sight,
+            }),
+            Content::DugUp(what) => self.dead = self.dead.saturating_add(what.soft),
+            Content::SeedsLost(what) => {
+                self.after_the_end();
+                self.dead = self.dead.saturating_add(what.number);
+                self.last = Some(mark);
+            }
             Content::NothingCameUp(_) => self.end(mark, true),
             Content::Finished(_) => self.end(mark, false),
             _ => {}
@@ -91,23 +107,22 @@ impl Tally {
 
     /// The state, once all events are in. A batch of which none are left has
     /// ended; so has a sowing of which none are left and whose seeds, by
-    /// number, have all come up or were found soft. Seeds that may yet come
-    /// keep a sowing alive until it is finished or given up.
-    pub fn done(mut self, soft: u32) -> PlantsState {
+    /// number, have all come up, were found soft or were lost. Seeds that may
+    /// yet come keep a sowing alive until it is finished or given up.
+    pub fn done(mut self) -> PlantsState {
         let numbers = self.state.numbers;
-        let none_left = numbers.up > 0 && numbers.there == 0;
         let accounted = !self.sowing
             || self
                 .seeds
-                .is_some_and(|seeds| numbers.up.saturating_add(soft) >= seeds);
-        if none_left
+                .is_some_and(|seeds| numbers.up.saturating_add(self.dead) >= seeds);
+        if numbers.there == 0
             && accounted
             && self.state.ended.is_none()
             && let Some(at) = self.last
         {
             self.state.ended = Some(Ended {
                 at,
-                nothing_came_up: false,
+                nothing_came_up: numbers.up == 0,
             });
         }
         self.state

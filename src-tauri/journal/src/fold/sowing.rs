@@ -3,9 +3,11 @@
 use super::about;
 use super::held::{Held, events, withdrawn_word};
 use super::plants::Tally;
-use crate::content::{Content, Seeds, Sown};
+use crate::content::{Content, Explained, Seeds, Sown};
 use crate::id::{BatchId, SowingId, TrayId};
-use crate::state::{BatchState, Dug, Mark, Parent, PlantsState, Problem, SowingState};
+use crate::state::{
+    BatchState, Dug, ExplainedAt, Mark, Parent, PlantsState, Problem, SeedsLostAt, SowingState,
+};
 use crate::subject::Plants;
 use std::collections::BTreeSet;
 
@@ -18,25 +20,33 @@ pub(super) fn sowing(id: SowingId, held: &[Held]) -> Option<SowingState> {
     let mut tally = Tally::sowing((sown.seeds != Seeds::Pinch).then_some(seeds), seeds);
     let mut counts = Vec::new();
     let mut dug = Vec::new();
+    let mut seeds_lost = Vec::new();
+    let mut explained = None;
     for (held, content) in events.iter().filter(|(_, content)| about(plants, content)) {
-        if let Content::DugUp(what) = content {
-            dug.push(Dug {
+        match content {
+            Content::DugUp(what) => dug.push(Dug {
                 at: held.mark(),
                 firm: what.firm,
                 soft: what.soft,
-            });
+            }),
+            Content::SeedsLost(what) => seeds_lost.push(SeedsLostAt {
+                at: held.mark(),
+                number: what.number,
+                cause: what.cause,
+            }),
+            Content::Explained(what) => explained = explanation(held.mark(), what),
+            _ => {}
         }
         counts.extend(tally.add(held, content));
     }
-    let soft = dug
-        .iter()
-        .fold(0_u32, |sum, dug| sum.saturating_add(dug.soft));
     Some(SowingState {
         sown: sown.clone(),
         opened_by,
         counts,
         dug,
-        plants: finish(tally, soft, known),
+        seeds_lost,
+        explained,
+        plants: finish(tally, known),
     })
 }
 
@@ -55,7 +65,7 @@ pub(super) fn batch(id: BatchId, held: &[Held]) -> Option<BatchState> {
         tray: start.tray,
         cells: start.cells,
         opened_by,
-        plants: finish(tally, 0, known),
+        plants: finish(tally, known),
     })
 }
 
@@ -76,8 +86,20 @@ fn opener<'a, T>(
     withdrawn_word(held, pick).map(|(held, found)| (held.mark(), found, false))
 }
 
-fn finish(tally: Tally, soft: u32, known: bool) -> PlantsState {
-    let mut plants = tally.done(soft);
+/// None where it says nothing: that takes back what was said.
+fn explanation(at: Mark, what: &Explained) -> Option<Box<ExplainedAt>> {
+    let text = what.text.trim();
+    (!what.causes.is_empty() || !text.is_empty()).then(|| {
+        Box::new(ExplainedAt {
+            at,
+            causes: what.causes.clone(),
+            text: text.to_owned(),
+        })
+    })
+}
+
+fn finish(tally: Tally, known: bool) -> PlantsState {
+    let mut plants = tally.done();
     if !known {
         plants.problems.insert(Problem::NeverDescribed);
     }

@@ -3,7 +3,7 @@
 use super::held::{Held, events, last_word, withdrawn_word};
 use crate::content::{Content, TrayDescribed};
 use crate::id::TrayId;
-use crate::state::{Cover, FeltAt, Occupant, Problem, Stay, TrayState};
+use crate::state::{Cover, FeltAt, Occupant, Problem, ShelteredAt, Stay, TrayState};
 use crate::subject::Plants;
 
 pub(super) fn fold(id: TrayId, held: &[Held]) -> Option<TrayState> {
@@ -26,6 +26,7 @@ pub(super) fn fold(id: TrayId, held: &[Held]) -> Option<TrayState> {
         felt: Vec::new(),
         fed: Vec::new(),
         hardened: Vec::new(),
+        sheltered: Vec::new(),
         occupants: Vec::new(),
         emptied: None,
         problems: Default::default(),
@@ -75,6 +76,10 @@ fn add(id: TrayId, state: &mut TrayState, held: &Held, content: &Content) -> boo
         }),
         Content::Fed(what) if what.tray == id => state.fed.push(mark()),
         Content::HardenedOff(what) if what.tray == id => state.hardened.push(mark()),
+        Content::Sheltered(what) if what.tray == id => state.sheltered.push(ShelteredAt {
+            at: mark(),
+            how: what.how,
+        }),
         Content::TrayEmptied(what) if what.tray == id => {
             state.emptied.get_or_insert_with(mark);
         }

@@ -41,6 +41,18 @@ pub struct Recovery {
     pub device_made_anew: bool,
 }
 
+/// What a recovery would do. Changes nothing.
+///
+/// # Errors
+/// [`Error::Cancelled`], or if a file cannot be read or written.
+pub fn look_over(home: &Path, watch: &mut Watch) -> Result<Recovery, Error> {
+    let part = ready(home)?;
+    let built = build(home, &part, watch);
+    // A leftover goes the next time.
+    let _ = files::remove_part(&part);
+    Ok(told(built?))
+}
+
 /// Recovers a damaged journal. It must not be open. Cut short at any moment,
 /// it is done again from the start and loses nothing.
 ///
@@ -48,11 +60,7 @@ pub struct Recovery {
 /// [`Error::Cancelled`], or if a file cannot be written; the journal is as it
 /// was then.
 pub fn recover(home: &Path, stamp: &Stamp, watch: &mut Watch) -> Result<Recovery, Error> {
-    let journal = home.join("journal");
-    for folder in ["photos", "backups"] {
-        crate::device::make_folder(&journal.join(folder))?;
-    }
-    let part = journal.join("recovered.part");
+    let part = ready(home)?;
     let built = match build(home, &part, watch) {
         Ok(built) => built,
         Err(error) => {
@@ -62,12 +70,29 @@ pub fn recover(home: &Path, stamp: &Stamp, watch: &mut Watch) -> Result<Recovery
         }
     };
     let replaced = replace::with(home, stamp, &part)?;
+    Ok(Recovery {
+        set_aside: replaced.set_aside,
+        device_made_anew: replaced.device_made_anew,
+        ..told(built)
+    })
+}
+
+/// The folders that belong to a journal are there; where the new one is built.
+fn ready(home: &Path) -> Result<PathBuf, Error> {
+    let journal = home.join("journal");
+    for folder in ["photos", "backups"] {
+        crate::device::make_folder(&journal.join(folder))?;
+    }
+    Ok(journal.join("recovered.part"))
+}
+
+fn told(built: Built) -> Recovery {
     let (backup, in_backup) = match built.good {
         Some((backup, contents)) => (Some(backup.name), contents.entries),
         None => (None, 0),
     };
-    Ok(Recovery {
-        set_aside: replaced.set_aside,
+    Recovery {
+        set_aside: None,
         backup,
         in_backup,
         read: built.salvaged.read,
@@ -76,8 +101,8 @@ pub fn recover(home: &Path, stamp: &Stamp, watch: &mut Watch) -> Result<Recovery
         unread: built.salvaged.unread,
         missing: built.missing,
         entries: built.entries,
-        device_made_anew: replaced.device_made_anew,
-    })
+        device_made_anew: false,
+    }
 }
 
 /// The database that will take the journal's place.

@@ -22,6 +22,19 @@ pub(crate) fn entry(db: &Connection, entry: &Entry) -> Result<Option<i64>, Error
     Ok((added == 1).then(|| db.last_insert_rowid()))
 }
 
+/// Whether a line with this hash is there.
+pub(crate) fn is_there(db: &Connection, hash: &[u8; 32]) -> Result<bool, Error> {
+    Ok(number_of(db, hash)?.is_some())
+}
+
+/// The number of the line with this hash.
+pub(crate) fn number_of(db: &Connection, hash: &[u8; 32]) -> Result<Option<i64>, Error> {
+    Ok(db
+        .prepare_cached("SELECT nr FROM entries WHERE hash = ?1")?
+        .query_row([&hash[..]], |row| row.get(0))
+        .optional()?)
+}
+
 /// Adds an entry under a number of another copy.
 pub(crate) fn entry_as(db: &Connection, nr: i64, of: &Entry) -> Result<(), Error> {
     if let Some(given) = entry(db, of)? {

@@ -2,5 +2,5 @@ SELECT answer, lamport, device, seq FROM jobs WHERE subject = 'garden'
 UNION ALL
 SELECT j.answer, j.lamport, j.device, j.seq
 FROM states AS s CROSS JOIN jobs AS j ON j.subject = s.subject
-WHERE s.alive = 1 AND s.kind IN ('place', 'packet', 'tray', 'sowing', 'batch')
+WHERE s.alive = 1 AND s.kind IN ('place', 'packet', 'tray', 'sowing', 'batch', 'test')
 ORDER BY lamport, device, seq

@@ -1,6 +1,8 @@
 //! The database: opening it, adding entries, keeping the projections, reading.
 
 pub(crate) mod add;
+pub(crate) mod lately;
+pub(crate) mod newer;
 pub(crate) mod open;
 pub(crate) mod project;
 pub(crate) mod read;

@@ -11,7 +11,7 @@ const APPLICATION_ID: i64 = 0x504c_554d;
 /// Version of `entries.sql`; a greater one is refused.
 const ENTRIES_VERSION: i64 = 1;
 /// Version of `projections.sql` and the folds; another one is made anew.
-const PROJECTION_VERSION: i64 = 1;
+const PROJECTION_VERSION: i64 = 4;
 
 /// Each with its reason.
 const PRAGMAS: &[(&str, &str)] = &[
@@ -27,6 +27,9 @@ const PRAGMAS: &[(&str, &str)] = &[
     ("trusted_schema", "OFF"),
     // A damaged page is noticed when it is read.
     ("cell_size_check", "ON"),
+    // Taking in years of entries stays in memory until it is written once; KiB,
+    // and no more than is needed is taken (judgement).
+    ("cache_size", "-32768"),
     // Phones have no folder for temporary files.
     ("temp_store", "MEMORY"),
 ];
@@ -234,6 +237,7 @@ mod tests {
             ("busy_timeout", "5000"),
             ("trusted_schema", "0"),
             ("cell_size_check", "1"),
+            ("cache_size", "-32768"),
             ("temp_store", "2"),
         ];
         assert_eq!(want.len(), PRAGMAS.len());

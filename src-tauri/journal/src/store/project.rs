@@ -4,13 +4,15 @@
 use crate::content::Content;
 use crate::entry::Entry;
 use crate::error::Error;
-use crate::fold::{self, Held, State};
+use crate::fold::{self, Held};
 use crate::state::Reading;
+use crate::store::lately::Lately;
 use crate::store::{add, read};
 use crate::subject::Subject;
 use crate::touches::touches;
 use rusqlite::{Connection, params};
 use std::collections::{BTreeMap, BTreeSet};
+use std::rc::Rc;
 
 /// The tables that [`rebuild`] fills.
 pub(crate) const TABLES: &[&str] = &["amendments", "touches", "states", "readings", "jobs"];
@@ -20,7 +22,7 @@ pub(crate) type Touched = BTreeMap<Subject, bool>;
 
 /// Takes a newly added entry into the rows; its subjects are still to be
 /// refolded.
-pub(crate) fn entry(db: &Connection, nr: i64, entry: &Entry) -> Result<Touched, Error> {
+pub(crate) fn entry(db: &Connection, nr: i64, entry: &Rc<Entry>) -> Result<Touched, Error> {
     match &entry.content {
         Some(Content::Amended(amended)) => {
             db.prepare_cached(
@@ -50,7 +52,7 @@ pub(crate) fn entry(db: &Connection, nr: i64, entry: &Entry) -> Result<Touched, 
                 clear(db, nr)?;
             }
             let held = Held {
-                entry: entry.clone(),
+                entry: Rc::clone(entry),
                 amendment: amendments.last().cloned(),
             };
             root(db, nr, &held, &amendments)
@@ -71,13 +73,21 @@ fn root(db: &Connection, nr: i64, held: &Held, amendments: &[Entry]) -> Result<T
             join(&mut touched, touches(content));
         }
     }
+    if !amendments.is_empty() {
+        // An amendment adds to what is touched and takes nothing away.
+        let mut old = db.prepare_cached(
+            "DELETE FROM touches WHERE subject = ?1 AND weighs IN (0, 1) AND entry = ?2",
+        )?;
+        for subject in touched.keys() {
+            old.execute(params![subject.to_string(), nr])?;
+        }
+    }
     rows(db, nr, held, &touched)?;
     Ok(touched)
 }
 
 fn clear(db: &Connection, nr: i64) -> Result<(), Error> {
     for table in [
-        "DELETE FROM touches WHERE entry = ?1",
         "DELETE FROM readings WHERE entry = ?1",
         "DELETE FROM jobs WHERE entry = ?1",
     ] {
@@ -150,14 +160,14 @@ fn job(
 }
 
 /// Makes the state of a subject anew.
-pub(crate) fn refold(db: &Connection, subject: Subject) -> Result<Option<State>, Error> {
-    let held = read::held(db, subject)?;
+fn refold(db: &Connection, lately: &Lately, subject: Subject) -> Result<(), Error> {
+    let held = read::held(db, lately, subject)?;
     let state = fold::fold(subject, &held);
     let key = subject.to_string();
     let Some(state) = state else {
         db.prepare_cached("DELETE FROM states WHERE subject = ?1")?
             .execute([key])?;
-        return Ok(None);
+        return Ok(());
     };
     let last_ms = held
         .iter()
@@ -176,15 +186,63 @@ pub(crate) fn refold(db: &Connection, subject: Subject) -> Result<Option<State>,
             last_ms,
             state.to_json()?
         ])?;
-    Ok(Some(state))
+    Ok(())
 }
 
 /// Refolds what newly added entries touch.
 pub(crate) fn refold_all(db: &Connection, touched: &Touched) -> Result<(), Error> {
     for (subject, _) in touched.iter().filter(|(_, weighs)| **weighs) {
-        refold(db, *subject)?;
+        refold(db, &Lately::default(), *subject)?;
     }
     Ok(())
+}
+
+/// Many entries on their way into the rows: what they touch is folded at the
+/// end, or whenever as many were read as are kept in mind.
+pub(crate) struct Batch<'c> {
+    db: &'c Connection,
+    lately: Lately,
+    touched: Touched,
+    folded: BTreeSet<Subject>,
+}
+
+impl<'c> Batch<'c> {
+    pub fn new(db: &'c Connection) -> Self {
+        Self {
+            db,
+            lately: Lately::default(),
+            touched: Touched::new(),
+            folded: BTreeSet::new(),
+        }
+    }
+
+    /// Takes a newly added entry into the rows; what it touches.
+    pub fn entry(&mut self, nr: i64, one: &Rc<Entry>) -> Result<(), Error> {
+        join(&mut self.touched, entry(self.db, nr, one)?);
+        self.lately.keep(nr, one);
+        if self.lately.is_full() {
+            self.fold()?;
+        }
+        Ok(())
+    }
+
+    /// Folds what was touched since the last time.
+    fn fold(&mut self) -> Result<(), Error> {
+        for (subject, weighs) in std::mem::take(&mut self.touched) {
+            if weighs {
+                refold(self.db, &self.lately, subject)?;
+            }
+            self.folded.insert(subject);
+        }
+        self.lately = Lately::default();
+        Ok(())
+    }
+
+    /// Folds the rest; all that was touched.
+    pub fn finish(mut self) -> Result<BTreeSet<Subject>, Error> {
+        self.fold()?;
+        Ok(self.folded)
+    }
 }
 
 /// Throws the projections away and makes them again from the entries.
@@ -192,17 +250,12 @@ pub(crate) fn rebuild(db: &Connection) -> Result<(), Error> {
     for table in TABLES {
         db.execute(&format!("DELETE FROM {table}"), [])?;
     }
-    let mut all = Touched::new();
+    let mut batch = Batch::new(db);
     let mut query = db.prepare("SELECT nr, line FROM entries ORDER BY nr")?;
     let mut found = query.query([])?;
     while let Some(row) = found.next()? {
         let parsed = read::parse(row.get_ref(1)?.as_str().map_err(rusqlite::Error::from)?)?;
-        join(&mut all, entry(db, row.get(0)?, &parsed)?);
+        batch.entry(row.get(0)?, &Rc::new(parsed))?;
     }
-    refold_all(db, &all)
-}
-
-/// The subjects alone.
-pub(crate) fn subjects(touched: &Touched) -> BTreeSet<Subject> {
-    touched.keys().copied().collect()
+    batch.finish().map(drop)
 }

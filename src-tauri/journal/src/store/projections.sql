@@ -29,17 +29,16 @@ CREATE TABLE touches (
   weighs INTEGER NOT NULL,
   -- When it happened, after amendments: milliseconds since 1970 UTC.
   at_ms INTEGER NOT NULL,
-  PRIMARY KEY (subject, entry)
+  -- A fold reads those that weigh, however many others there are.
+  PRIMARY KEY (subject, weighs, entry)
 ) STRICT, WITHOUT ROWID;
 
 CREATE INDEX touches_time ON touches (subject, at_ms, entry);
-CREATE INDEX touches_fold ON touches (subject, entry) WHERE weighs = 1;
-CREATE INDEX touches_entry ON touches (entry);
 
 -- The state of each subject.
 CREATE TABLE states (
   subject TEXT PRIMARY KEY,
-  -- 'garden', 'place', 'packet', 'tray', 'sowing' or 'batch'.
+  -- 'garden', 'place', 'packet', 'tray', 'sowing', 'batch', 'test' or 'item'.
   kind TEXT NOT NULL,
   -- 1 while it is in use.
   alive INTEGER NOT NULL,
@@ -52,6 +51,10 @@ CREATE TABLE states (
 -- Opening the round reads these and nothing of the past.
 CREATE INDEX states_living ON states (kind, last_ms) WHERE alive = 1;
 CREATE INDEX states_past ON states (kind, last_ms) WHERE alive = 0;
+
+-- What other packets of a crop taught, and which may be sown in place of one.
+CREATE INDEX states_crop ON states (json_extract(state, '$.described.crop'), alive, last_ms)
+WHERE kind = 'packet';
 
 -- Readings that hold, one row each.
 CREATE TABLE readings (
@@ -79,3 +82,6 @@ CREATE TABLE jobs (
 ) STRICT;
 
 CREATE INDEX jobs_subject ON jobs (subject);
+
+-- Finds the entries that took in a photo without going through all.
+CREATE INDEX IF NOT EXISTS entries_photos ON entries (kind) WHERE kind = 'photo_taken';

@@ -7,17 +7,24 @@ use crate::fold::{Held, State};
 use crate::id::{DeviceId, EntryId, PlaceId};
 use crate::state::{GardenState, PutOff, Reading};
 use crate::store::add;
+use crate::store::lately::Lately;
 use crate::subject::Subject;
 use chrono::{Duration, NaiveDate, NaiveTime};
+use rusqlite::types::ValueRef;
 use rusqlite::{Connection, OptionalExtension, Row, params};
 use serde::de::DeserializeOwned;
 use std::collections::BTreeMap;
+use std::rc::Rc;
 
 /// The living of a kind.
 pub(crate) const LIVING: &str = "SELECT state FROM states WHERE kind = ?1 AND alive = 1 AND last_ms >= ?2 ORDER BY last_ms, subject";
 /// The past of a kind, latest first.
 pub(crate) const PAST: &str = "SELECT state FROM states WHERE kind = ?1 AND alive = 0
      ORDER BY last_ms DESC, subject LIMIT ?2";
+/// Packets of a crop; the expression is that of an index.
+pub(crate) const PACKETS_OF_CROP: &str = "SELECT state FROM states
+     WHERE kind = 'packet' AND json_extract(state, '$.described.crop') = ?1
+     ORDER BY alive DESC, last_ms DESC, subject LIMIT ?2";
 /// Readings since a moment.
 pub(crate) const READINGS: &str =
     "SELECT reading FROM readings WHERE at_ms >= ?1 ORDER BY at_ms, entry";
@@ -30,22 +37,39 @@ pub(crate) fn parse(line: &str) -> Result<Entry, Error> {
 }
 
 fn held_of(row: &Row, line: usize, amendment: usize) -> Result<Held, Error> {
-    let amendment: Option<String> = row.get(amendment)?;
-    Ok(Held {
-        entry: parse(&row.get::<_, String>(line)?)?,
-        amendment: amendment.as_deref().map(parse).transpose()?,
-    })
+    let entry = Rc::new(parse(text(row, line)?)?);
+    held_by(row, entry, amendment)
+}
+
+fn held_by(row: &Row, entry: Rc<Entry>, amendment: usize) -> Result<Held, Error> {
+    let amendment = match row.get_ref(amendment)? {
+        ValueRef::Null => None,
+        text => Some(parse(text.as_str().map_err(rusqlite::Error::from)?)?),
+    };
+    Ok(Held { entry, amendment })
+}
+
+/// A text as it is in the row.
+fn text<'r>(row: &'r Row, column: usize) -> Result<&'r str, Error> {
+    Ok(row
+        .get_ref(column)?
+        .as_str()
+        .map_err(rusqlite::Error::from)?)
 }
 
 /// The entries that make a subject's state.
-pub(crate) fn held(db: &Connection, subject: Subject) -> Result<Vec<Held>, Error> {
+pub(crate) fn held(db: &Connection, lately: &Lately, subject: Subject) -> Result<Vec<Held>, Error> {
     let mut query = db.prepare_cached(concat!(
         include_str!("held.sql"),
-        "FROM touches AS t JOIN entries AS e ON e.nr = t.entry
+        ", e.nr
+         FROM touches AS t JOIN entries AS e ON e.nr = t.entry
          WHERE t.subject = ?1 AND t.weighs = 1"
     ))?;
     collect(query.query([subject.to_string()])?, |row| {
-        held_of(row, 0, 1)
+        match lately.read(row.get(2)?) {
+            Some(entry) => held_by(row, entry, 1),
+            None => held_of(row, 0, 1),
+        }
     })
 }
 
@@ -88,13 +112,32 @@ pub(crate) fn act(db: &Connection, act: EntryId) -> Result<Vec<Held>, Error> {
     collect(query.query([add::blob(act)])?, |row| held_of(row, 0, 1))
 }
 
-/// The entries of a kind; rare ones only, it goes through all.
-pub(crate) fn of_kind(db: &Connection, kind: &str) -> Result<Vec<Held>, Error> {
+/// The entries about a subject that take in or name a photo.
+pub(crate) fn photos(db: &Connection, about: Subject) -> Result<Vec<Held>, Error> {
     let mut query = db.prepare_cached(concat!(
         include_str!("held.sql"),
-        "FROM entries AS e WHERE e.kind = ?1"
+        "FROM touches AS t JOIN entries AS e ON e.nr = t.entry
+         WHERE t.subject = ?1 AND e.kind IN ('photo_taken', 'photo_named')"
     ))?;
-    collect(query.query([kind])?, |row| held_of(row, 0, 1))
+    collect(query.query([about.to_string()])?, |row| held_of(row, 0, 1))
+}
+
+/// All entries that took in a photo.
+pub(crate) fn photos_taken(db: &Connection) -> Result<Vec<Held>, Error> {
+    let mut query = db.prepare_cached(concat!(
+        include_str!("held.sql"),
+        "FROM entries AS e WHERE e.kind = 'photo_taken'"
+    ))?;
+    collect(query.query([])?, |row| held_of(row, 0, 1))
+}
+
+/// Whether a text stands in any line, understood or not; goes through all.
+pub(crate) fn mentioned(db: &Connection, text: &str) -> Result<bool, Error> {
+    Ok(db
+        .prepare_cached("SELECT 1 FROM entries WHERE instr(line, ?1) > 0 LIMIT 1")?
+        .query_row([text], |_| Ok(()))
+        .optional()?
+        .is_some())
 }
 
 /// The amendments of a root, the greatest last.
@@ -103,9 +146,7 @@ pub(crate) fn amendments(db: &Connection, root: EntryId) -> Result<Vec<Entry>, E
         "SELECT e.line FROM amendments AS a JOIN entries AS e ON e.nr = a.entry
          WHERE a.root = ?1 ORDER BY a.lamport, a.device, a.seq, a.hash",
     )?;
-    collect(query.query([add::blob(root)])?, |row| {
-        parse(&row.get::<_, String>(0)?)
-    })
+    collect(query.query([add::blob(root)])?, |row| parse(text(row, 0)?))
 }
 
 /// The state of a subject.
@@ -122,6 +163,14 @@ pub(crate) fn state(db: &Connection, subject: Subject) -> Result<Option<State>, 
 pub(crate) fn alive(db: &Connection, subject: Subject) -> Result<Option<bool>, Error> {
     Ok(db
         .prepare_cached("SELECT alive FROM states WHERE subject = ?1")?
+        .query_row([subject.to_string()], |row| row.get(0))
+        .optional()?)
+}
+
+/// When the last thing that made a subject's state happened (ms).
+pub(crate) fn last_ms(db: &Connection, subject: Subject) -> Result<Option<i64>, Error> {
+    Ok(db
+        .prepare_cached("SELECT last_ms FROM states WHERE subject = ?1")?
         .query_row([subject.to_string()], |row| row.get(0))
         .optional()?)
 }
@@ -145,6 +194,17 @@ pub(crate) fn past<T: DeserializeOwned>(
     let mut query = db.prepare_cached(PAST)?;
     let limit = i64::try_from(limit).unwrap_or(i64::MAX);
     collect(query.query(params![kind, limit])?, from_json)
+}
+
+/// Packets of a crop.
+pub(crate) fn packets_of_crop<T: DeserializeOwned>(
+    db: &Connection,
+    crop: &str,
+    limit: usize,
+) -> Result<Vec<T>, Error> {
+    let mut query = db.prepare_cached(PACKETS_OF_CROP)?;
+    let limit = i64::try_from(limit).unwrap_or(i64::MAX);
+    collect(query.query(params![crop, limit])?, from_json)
 }
 
 /// Readings of local days since one, by time.

@@ -35,15 +35,23 @@ pub(crate) enum Found {
 
 /// The highest number there may be, by whatever still tells.
 pub(crate) fn last(db: &Connection) -> i64 {
+    told(db).min(most(db))
+}
+
+/// How many entries fit into the file.
+fn most(db: &Connection) -> i64 {
+    let ask = |sql| ask(db, sql).unwrap_or(0);
+    ask("PRAGMA page_count").saturating_mul(ask("PRAGMA page_size")) / LEAST_BYTES
+}
+
+fn told(db: &Connection) -> i64 {
     let tells = [
         "SELECT nr FROM entries ORDER BY nr DESC LIMIT 1",
         "SELECT seq FROM sqlite_sequence WHERE name = 'entries'",
         "SELECT MAX(nr) FROM entries INDEXED BY entries_lamport",
     ];
     let told = tells.iter().filter_map(|sql| ask(db, sql)).max();
-    let bytes =
-        ask(db, "PRAGMA page_count").unwrap_or(0) * ask(db, "PRAGMA page_size").unwrap_or(0);
-    told.unwrap_or(0).min(bytes / LEAST_BYTES)
+    told.unwrap_or(0)
 }
 
 fn ask(db: &Connection, sql: &str) -> Option<i64> {
@@ -52,15 +60,29 @@ fn ask(db: &Connection, sql: &str) -> Option<i64> {
 
 /// Walks all entries in the order of their numbers, until told to stop.
 pub(crate) fn walk(db: &Connection, each: &mut dyn FnMut(Found) -> bool) {
-    let last = last(db);
+    let last = told(db);
+    // Numbers that nothing vouches for are tried, as many as can be there.
+    let mut untold = most(db);
     let mut from = 1;
     while from <= last {
-        let to = last.min(from + CHUNK - 1);
+        match next(db, from) {
+            Ok(Some(nr)) if nr >= from => from = nr,
+            Ok(_) => return,
+            Err(_) if untold <= 0 => return,
+            Err(_) => untold -= CHUNK,
+        }
+        let to = last.min(from.saturating_add(CHUNK - 1));
         if !range(db, from, to, each) {
             return;
         }
-        from = to + 1;
+        from = to.saturating_add(1);
     }
+}
+
+/// The first number from another on: they may be far apart.
+fn next(db: &Connection, from: i64) -> rusqlite::Result<Option<i64>> {
+    db.prepare_cached("SELECT MIN(nr) FROM entries WHERE nr >= ?1")?
+        .query_row([from], |row| row.get(0))
 }
 
 /// Reads a range from both ends, and what is between them in halves.

@@ -2,6 +2,7 @@
 
 use crate::content::*;
 use crate::id::*;
+use crate::subject::Subject;
 use crate::testing::*;
 use crate::words::*;
 use crate::{Answer, Error};
@@ -186,4 +187,28 @@ fn undoing_a_sowing_says_how_many_entries_go_with_it() {
     assert_eq!(world.states(), before);
     world.undo(8, undone);
     assert_eq!(world.states(), after);
+}
+
+#[test]
+fn what_was_sown_again_stands_by_itself() {
+    let mut world = World::new();
+    let first = sowing_of(&world, 20).opened_by.entry;
+    let again = Sown {
+        again_of: Some(SowingId(id(20))),
+        ..sown(21, 11, cells(0, 6), 10)
+    };
+    world.at(3, vec![Content::Sown(again)]);
+    let of_first = world
+        .journal
+        .timeline(&[Subject::Sowing(SowingId(id(20)))], 9)
+        .unwrap();
+    assert_eq!(of_first.len(), 2);
+    let stamp = world.stamp(4);
+    world.journal.withdraw(&stamp, first, "", true).unwrap();
+    assert!(world.journal.sowing(SowingId(id(21))).unwrap().is_some());
+    assert!(world.journal.sowing(SowingId(id(20))).unwrap().is_none());
+}
+
+fn sowing_of(world: &World, n: u128) -> crate::state::SowingState {
+    world.journal.sowing(SowingId(id(n))).unwrap().unwrap()
 }

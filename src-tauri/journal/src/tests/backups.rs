@@ -55,6 +55,7 @@ fn inside_are_the_days_and_the_photos() {
     let taken = |photo: &str| {
         Content::PhotoTaken(PhotoTaken {
             photo: photo.to_owned(),
+            taken: None,
             about: None,
         })
     };

@@ -15,7 +15,11 @@ fn photo(world: &mut World, bytes: &[u8]) -> String {
     let path = world.home.path().join("journal/photos").join(&name);
     std::fs::write(path, bytes).unwrap();
     let photo = name.clone();
-    let taken = PhotoTaken { photo, about: None };
+    let taken = PhotoTaken {
+        photo,
+        taken: None,
+        about: None,
+    };
     world.at(2, vec![Content::PhotoTaken(taken)]);
     name
 }
@@ -164,4 +168,38 @@ fn it_tells_how_far_it_is_and_can_be_cancelled_at_each_step() {
         assert!(findings.cancelled && !findings.all_well());
         assert_eq!(n, stop + 1);
     }
+}
+
+#[test]
+fn entries_whose_numbers_are_far_apart_are_all_read() {
+    let mut world = World::new();
+    let count = world.journal.count().unwrap();
+    world
+        .journal
+        .connection()
+        .execute_batch(
+            "PRAGMA foreign_keys = OFF;
+             UPDATE entries SET nr = nr + 1000000000 WHERE nr > 3;
+             PRAGMA foreign_keys = ON;",
+        )
+        .unwrap();
+    world.journal.rebuild().unwrap();
+    let findings = world.journal.check(&mut |_| true);
+    assert!(findings.all_well(), "{findings:?}");
+    assert_eq!(findings.entries, count);
+    let stamp = world.stamp(5);
+    crate::backup::make(&world.journal, &stamp, &mut |_| true).unwrap();
+}
+
+#[test]
+fn what_is_taken_in_again_uses_up_no_numbers() {
+    let mut world = World::new();
+    let lines = world.journal.lines().unwrap();
+    for _ in 0..3 {
+        let stamp = world.stamp(5);
+        let lines = lines.iter().map(String::as_str);
+        world.journal.take_in(&stamp, lines).unwrap();
+    }
+    world.at(6, vec![felt(10, crate::words::Feel::Dry)]);
+    assert_eq!(world.journal.last_number().unwrap(), lines.len() as i64 + 1);
 }

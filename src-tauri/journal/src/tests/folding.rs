@@ -293,3 +293,68 @@ fn a_timeline_is_latest_first_and_tells_what_was_withdrawn() {
     let ids: BTreeSet<_> = all.iter().map(|line| line.entry.id).collect();
     assert_eq!(ids.len(), all.len());
 }
+
+fn seeds_lost(number: u32) -> Content {
+    Content::SeedsLost(SeedsLost {
+        sowing: SowingId(id(20)),
+        number,
+        cause: LossCause::Eaten,
+    })
+}
+
+#[test]
+fn seeds_lost_before_they_came_up_are_not_seedlings() {
+    let mut world = World::new();
+    world.at(5, vec![seeds_lost(12)]);
+    let state = sowing_state(&world, 20);
+    assert_eq!((state.seeds_lost(), state.seeds_left()), (12, 8));
+    assert_eq!(state.plants.numbers.up, 0);
+    assert!(state.plants.ended.is_none());
+    world.refuses("more_than_seeds", 6, vec![seeds_lost(9)]);
+    let act = world.at(6, vec![seeds_lost(8)]);
+    let state = sowing_state(&world, 20);
+    assert!(
+        state
+            .plants
+            .ended
+            .is_some_and(|ended| ended.nothing_came_up)
+    );
+    world.undo(7, act);
+    assert!(sowing_state(&world, 20).plants.ended.is_none());
+}
+
+fn explained(causes: &[Blame], text: &str) -> Content {
+    Content::Explained(Explained {
+        sowing: SowingId(id(20)),
+        causes: causes.iter().copied().collect(),
+        text: text.to_owned(),
+    })
+}
+
+#[test]
+fn the_last_explanation_holds_and_an_empty_one_takes_it_back() {
+    let mut world = World::new();
+    world.at(5, vec![explained(&[Blame::TooCold], "")]);
+    world.at(6, vec![explained(&[Blame::Eaten, Blame::Spilt], " mice ")]);
+    let said = sowing_state(&world, 20).explained.unwrap();
+    assert_eq!(said.causes, [Blame::Eaten, Blame::Spilt].into());
+    assert_eq!(said.text, "mice");
+    world.at(7, vec![explained(&[], " ")]);
+    assert!(sowing_state(&world, 20).explained.is_none());
+    // Also of what is over and done with.
+    world.at(8, vec![Content::Finished(OfPlants { of: sowing(20) })]);
+    world.at(9, vec![explained(&[], "nobody knows")]);
+    assert!(sowing_state(&world, 20).explained.is_some());
+}
+
+#[test]
+fn how_plants_look_is_kept_by_time() {
+    let mut world = World::new();
+    let of = sowing(20);
+    for (day, sight) in [(5, Sight::Sturdy), (8, Sight::Leggy)] {
+        world.at(day, vec![Content::Noticed(Noticed { of, sight })]);
+    }
+    let sights = sowing_state(&world, 20).plants.sights;
+    let seen: Vec<Sight> = sights.iter().map(|seen| seen.sight).collect();
+    assert_eq!(seen, [Sight::Sturdy, Sight::Leggy]);
+}

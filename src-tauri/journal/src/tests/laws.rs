@@ -12,10 +12,10 @@ use crate::{Answer, Wish};
 use proptest::prelude::*;
 
 /// An act in the making: what, on which things, how many, on which day.
-type Step = (u8, u8, u8, u8);
+pub(super) type Step = (u8, u8, u8, u8);
 
-fn steps(most: usize) -> impl Strategy<Value = Vec<Step>> {
-    prop::collection::vec((0_u8..24, 0_u8..6, 0_u8..12, 0_u8..30), 1..most)
+pub(super) fn steps(most: usize) -> impl Strategy<Value = Vec<Step>> {
+    prop::collection::vec((0_u8..32, 0_u8..6, 0_u8..12, 0_u8..30), 1..most)
 }
 
 fn plants(n: u8) -> crate::subject::Plants {
@@ -85,6 +85,49 @@ fn content((what, on, number, _): Step) -> Content {
             },
             until: day(number).local,
         }),
+        23 => C::SeedsLost(SeedsLost {
+            sowing: of_sowing,
+            number: n % 4,
+            cause: LossCause::Eaten,
+        }),
+        24 => C::Explained(Explained {
+            sowing: of_sowing,
+            causes: [Blame::Eaten]
+                .into_iter()
+                .take(usize::from(number % 2))
+                .collect(),
+            text: String::new(),
+        }),
+        25 => C::Noticed(Noticed {
+            of,
+            sight: Sight::Leggy,
+        }),
+        26 => C::TestStarted(TestStarted {
+            test: TestId(id(40 + u128::from(on % 3))),
+            packet: PacketId(id(PACKET)),
+            seeds: n + 1,
+        }),
+        27 => C::TestCounted(TestCounted {
+            test: TestId(id(40 + u128::from(on % 3))),
+            sprouted: n / 2,
+        }),
+        28 => C::TestClosed(TestClosed {
+            test: TestId(id(40 + u128::from(on % 3))),
+            packet: PacketId(id(PACKET)),
+            sprouted: n / 2,
+        }),
+        29 => C::SeedsCounted(SeedsCounted {
+            packet: PacketId(id(PACKET)),
+            left: n,
+        }),
+        30 => C::ToBuy(ToBuy {
+            item: ItemId(id(44 + u128::from(on % 2))),
+            crop: "leek".into(),
+            variety: String::new(),
+            note: String::new(),
+            standing: [Standing::Wanted, Standing::Bought, Standing::Dropped]
+                [usize::from(number % 3)],
+        }),
         _ => C::HeatOff(HeatOff {
             place: PlaceId(id(PLACE)),
             from: day(number).local,
@@ -123,7 +166,7 @@ fn take(world: &mut World, step: Step, acts: &[EntryId]) -> Option<EntryId> {
     }
 }
 
-fn run(world: &mut World, steps: &[Step]) -> Vec<EntryId> {
+pub(super) fn run(world: &mut World, steps: &[Step]) -> Vec<EntryId> {
     let mut acts = Vec::new();
     for step in steps {
         acts.extend(take(world, *step, &acts));
@@ -144,7 +187,7 @@ fn assert_balance(world: &World) {
     }
 }
 
-fn take_in(world: &mut World, lines: &[String]) {
+pub(super) fn take_in(world: &mut World, lines: &[String]) {
     let stamp = world.stamp(31);
     world
         .journal

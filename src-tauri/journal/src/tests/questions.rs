@@ -30,6 +30,11 @@ fn every_question_is_asked_first() {
     world.at(5, vec![Content::Finished(OfPlants { of: batch(30) })]);
     asked.insert(world.asks("after_the_end", 6, counted(batch(30), 8)).code);
 
+    world.at(6, vec![test_started(40, 20), test_counted(40, 9)]);
+    let question = world.asks("test_count_falls", 7, test_counted(40, 8));
+    assert_eq!(question.args["before"], Value::Number(9.0));
+    asked.insert(question.code);
+
     let stamp = world.stamp(40);
     let wish = |confirmed| Wish {
         contents: vec![counted(sowing(20), 18)],

@@ -55,7 +55,14 @@ fn a_truncated_file_is_salvaged_beside_its_backup() {
     fs::write(&path, cut).unwrap();
     assert_eq!(code(home.path()), "journal_damaged");
 
+    let looked = crate::look_over(home.path(), &mut |_| true).unwrap();
+    assert_eq!(fs::read(&path).unwrap(), cut, "looking changes nothing");
     let done = recover(home.path(), &stamp(9), &mut |_| true).unwrap();
+    let said = crate::Recovery {
+        set_aside: done.set_aside.clone(),
+        ..looked
+    };
+    assert_eq!(said, done);
     assert_eq!(
         fs::read(done.set_aside.unwrap().join("journal.db")).unwrap(),
         cut

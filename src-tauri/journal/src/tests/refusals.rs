@@ -244,15 +244,67 @@ fn provocations() -> BTreeMap<&'static str, Provoke> {
         ("germination_out_of_range", |w| {
             write(w, vec![packet_with(|p| p.stated_germination = Some(1.01))])
         }),
+        ("test_unknown", |w| write(w, vec![test_counted(40, 1)])),
+        ("item_unknown", |w| {
+            let noted = Noted {
+                about: Subject::Item(ItemId(id(44))),
+                text: "two of them".into(),
+            };
+            write(w, vec![Content::Noted(noted)])
+        }),
+        ("saved_from_f1", |w| {
+            w.at(1, vec![packet_with(|p| p.f1 = true)]);
+            let saved = packet(3);
+            let saved = PacketDescribed {
+                saved_from: Some(sowing(20)),
+                ..saved
+            };
+            write(w, vec![Content::PacketDescribed(saved)])
+        }),
+        ("test_closed", |w| {
+            w.at(1, vec![test_started(40, 20), test_closed(40, 12)]);
+            write(w, vec![test_counted(40, 13)])
+        }),
+        ("more_than_tested", |w| {
+            write(w, vec![test_started(40, 20), test_counted(40, 21)])
+        }),
+        ("before_the_test", |w| {
+            w.at(5, vec![test_started(40, 20)]);
+            write(w, vec![test_counted(40, 1)])
+        }),
         ("year_out_of_range", |w| {
             write(w, vec![packet_with(|p| p.packed_year = Some(2028))])
         }),
         ("depth_out_of_range", |w| {
             write(w, vec![sown_with(|s| s.depth_mm = Some(300.5))])
         }),
+        ("soak_out_of_range", |w| {
+            write(w, vec![sown_with(|s| s.treatment.soaked_hours = Some(0.0))])
+        }),
+        ("night_out_of_range", |w| write(w, vec![night(60, -2.0)])),
+        ("night_temperature_out_of_range", |w| {
+            write(w, vec![night(0, f64::NAN)])
+        }),
+        ("frost_nothing_reckoned", |w| write(w, vec![frost(None)])),
+        ("frost_out_of_range", |w| {
+            write(w, vec![frost(Some((200.0, 9)))])
+        }),
+        ("not_away", |w| {
+            let on = stamp(1).happened().local.date();
+            write(w, vec![Content::CameBack(CameBack { on })])
+        }),
+        ("heat_not_off", |w| {
+            let back = HeatBack {
+                place: PlaceId(id(PLACE)),
+                at: stamp(1).happened().local,
+                meanwhile: None,
+            };
+            write(w, vec![Content::HeatBack(back)])
+        }),
         ("photo_malformed", |w| {
             let photo = PhotoTaken {
                 photo: "../../etc".into(),
+                taken: None,
                 about: None,
             };
             write(w, vec![Content::PhotoTaken(photo)])
@@ -270,6 +322,7 @@ fn provocations() -> BTreeMap<&'static str, Provoke> {
             let away = Away {
                 from: day(9),
                 to: day(8),
+                open: false,
             };
             write(w, vec![Content::Away(away)])
         }),
@@ -441,4 +494,29 @@ fn a_full_disk_writes_all_of_an_act_or_nothing() {
         .pragma_update(None, "max_page_count", pages + 1000)
         .unwrap();
     world.at(3, vec![note()]);
+}
+
+fn night(days: i64, low_c: f64) -> Content {
+    Content::NightForecast(NightForecast {
+        night: stamp(1).happened().local.date() + chrono::Duration::days(days),
+        place: None,
+        low_c,
+    })
+}
+
+/// By the mean day of the last frosts, and in how many of nine years.
+fn frost(spring: Option<(f64, u32)>) -> Content {
+    let day = |year| NaiveDate::from_ymd_opt(year, 1, 1).unwrap();
+    Content::FrostReckoned(FrostReckoned {
+        threshold_c: 0.0,
+        first_day: day(2015),
+        last_day: day(2025),
+        spring: spring.map(|(mean_day, years)| FrostSpread {
+            mean_day,
+            deviation_days: 10.0,
+            years,
+            full_years: 9,
+        }),
+        autumn: None,
+    })
 }

@@ -28,5 +28,9 @@ fn words_read_back() {
     check(Step::ALL, Step::as_str);
     check(LossCause::ALL, LossCause::as_str);
     check(Origin::ALL, Origin::as_str);
+    check(Blame::ALL, Blame::as_str);
+    check(Sight::ALL, Sight::as_str);
+    check(Stock::ALL, Stock::as_str);
+    check(Standing::ALL, Standing::as_str);
     assert_eq!(PlaceKind::HeatedPropagator.as_str(), "heated_propagator");
 }

@@ -55,6 +55,18 @@ to: string | null,
 /**
  * Temperatures meanwhile.
  */
+meanwhile: RangeView | null, } | { "do": "heat_back", 
+/**
+ * Place.
+ */
+place: string, 
+/**
+ * When.
+ */
+at: string, 
+/**
+ * Temperatures meanwhile.
+ */
 meanwhile: RangeView | null, } | { "do": "count", 
 /**
  * Of which plants.
@@ -136,7 +148,39 @@ firm: number,
 /**
  * Soft ones.
  */
-soft: number, } | { "do": "nothing_came_up", 
+soft: number, } | { "do": "seeds_lost", 
+/**
+ * Sowing.
+ */
+sowing: string, 
+/**
+ * How many.
+ */
+number: number, 
+/**
+ * As for `lost`.
+ */
+cause: string, } | { "do": "explain", 
+/**
+ * Sowing.
+ */
+sowing: string, 
+/**
+ * Causes, as `too_cold` or `eaten`; `other` where the words say it.
+ */
+causes: Array<string>, 
+/**
+ * In the grower's words; may be empty.
+ */
+text: string, } | { "do": "notice", 
+/**
+ * Which.
+ */
+plants: PlantsRef, 
+/**
+ * `leggy`, `sturdy`, `pale_leaves` or `true_leaves`.
+ */
+sight: string, } | { "do": "nothing_came_up", 
 /**
  * Sowing.
  */
@@ -156,7 +200,15 @@ about: string,
 /**
  * Words.
  */
-text: string, } | { "do": "put_off", 
+text: string, } | { "do": "name_photo", 
+/**
+ * The entry that took it in.
+ */
+photo: string, 
+/**
+ * Subject, as for a note.
+ */
+about: string, } | { "do": "put_off", 
 /**
  * Its key.
  */
@@ -184,7 +236,67 @@ packet: PacketForm,
 /**
  * No longer used.
  */
-retired: boolean, } | { "do": "describe_place", 
+retired: boolean, } | { "do": "count_seeds", 
+/**
+ * Packet.
+ */
+packet: string, 
+/**
+ * Left.
+ */
+left: number, } | { "do": "take_stock", 
+/**
+ * Packet.
+ */
+packet: string, 
+/**
+ * `keep`, `test`, `used_up` or `given_away`.
+ */
+found: string, } | { "do": "start_test", 
+/**
+ * Packet.
+ */
+packet: string, 
+/**
+ * How many.
+ */
+seeds: number, } | { "do": "count_test", 
+/**
+ * Test.
+ */
+test: string, 
+/**
+ * All that have sprouted.
+ */
+sprouted: number, } | { "do": "close_test", 
+/**
+ * Test.
+ */
+test: string, 
+/**
+ * All that sprouted.
+ */
+sprouted: number, } | { "do": "want_to_buy", 
+/**
+ * Crop key or own word.
+ */
+crop: string, 
+/**
+ * Variety.
+ */
+variety: string, 
+/**
+ * How much, where from.
+ */
+note: string, } | { "do": "set_to_buy", 
+/**
+ * Item.
+ */
+item: string, 
+/**
+ * `wanted`, `bought` or `dropped`.
+ */
+standing: string, } | { "do": "describe_place", 
 /**
  * The place.
  */
@@ -202,9 +314,41 @@ garden: GardenForm, } | { "do": "away",
  */
 from: string, 
 /**
- * Last day.
+ * Last day; none: until the grower says so.
  */
-to: string, } | { "do": "sow", 
+to: string | null, } | { "do": "came_back", 
+/**
+ * The first day back.
+ */
+on: string, } | { "do": "night_low", 
+/**
+ * The day on whose evening the night begins.
+ */
+night: string, 
+/**
+ * In a place; none: outdoors.
+ */
+place: string | null, 
+/**
+ * Lowest expected, °C.
+ */
+low_c: number, } | { "do": "shelter", 
+/**
+ * Trays.
+ */
+trays: Array<string>, 
+/**
+ * `brought_in` or `fleece`.
+ */
+how: string, } | { "do": "air", 
+/**
+ * Place.
+ */
+place: string, } | { "do": "frost_odds", 
+/**
+ * As the preview of the record gives it.
+ */
+odds: FrostOddsForm, } | { "do": "sow", 
 /**
  * Packet.
  */
@@ -232,7 +376,11 @@ wanted: number | null,
 /**
  * The sowing it repeats or stands beside.
  */
-again_of: string | null, } | { "do": "start_batch", 
+again_of: string | null, 
+/**
+ * What was done to the seed before, and what it goes through first.
+ */
+treatment: TreatmentForm, } | { "do": "start_batch", 
 /**
  * `cuttings`, `tubers`, `bulbs` or `plugs`.
  */
@@ -333,6 +481,49 @@ say: Say, };
 export type Arg = { "as": "text", "value": string } | { "as": "number", "value": number } | { "as": "celsius", "value": number } | { "as": "millimetres", "value": number } | { "as": "share", "value": number } | { "as": "day", "value": string } | { "as": "moment", "value": string } | { "as": "word", "value": string } | { "as": "list", "value": Array<Arg> };
 
 /**
+ * Days away.
+ */
+export type AwayView = { 
+/**
+ * First day away.
+ */
+from: string, 
+/**
+ * Last day away; none: until the grower says so.
+ */
+to: string | null, 
+/**
+ * Away today.
+ */
+now: boolean, };
+
+/**
+ * A backup on this device.
+ */
+export type BackupView = { 
+/**
+ * Its name, to choose it by.
+ */
+name: string, 
+/**
+ * When it was made, local time of the device.
+ */
+at: string, };
+
+/**
+ * A line that could not be read.
+ */
+export type BadLine = { 
+/**
+ * Its number in the file, from 1.
+ */
+line: number, 
+/**
+ * What is wrong with it.
+ */
+what: Coded, };
+
+/**
  * Seedlings expected up by the end of a day.
  */
 export type BandPoint = { 
@@ -377,7 +568,16 @@ say: Say | null,
 /**
  * None would come up there.
  */
-none_comes_up: boolean, };
+none_comes_up: boolean, 
+/**
+ * The place that suits best: not too dark for it, in the warmth
+ * recommended, and soonest up.
+ */
+best: boolean, 
+/**
+ * What speaks against it.
+ */
+warnings: Array<Coded>, };
 
 /**
  * All that the Sow screen needs, for the packet chosen if one is.
@@ -400,9 +600,75 @@ trays: Array<FreeTray>,
  */
 next_code: string, 
 /**
+ * The last sowing, to do the same again.
+ */
+last: LastSown | null, 
+/**
  * About the chosen packet.
  */
 chosen: Chosen | null, };
+
+/**
+ * What another device's file brings, or brought.
+ */
+export type BringsView = { 
+/**
+ * What is in it.
+ */
+inside: InsideView, 
+/**
+ * Entries that are new here.
+ */
+new: number, 
+/**
+ * New sowings, trays and so on, by kind as it is stored, most first.
+ */
+kinds: Array<KindNumber>, 
+/**
+ * Entries that are here already.
+ */
+known: number, 
+/**
+ * Photos that are new here.
+ */
+photos_new: number, 
+/**
+ * Photos that are named and nowhere yet.
+ */
+photos_missing: number, 
+/**
+ * Things that both sides changed; both lines stay, the later holds.
+ */
+conflicts: number, 
+/**
+ * Of those, how many hold as the other side has them.
+ */
+theirs_hold: number, 
+/**
+ * Entries of a kind this version does not know; kept.
+ */
+unknown_kinds: number, };
+
+/**
+ * A tray that may have lost its label.
+ */
+export type Candidate = { 
+/**
+ * The tray.
+ */
+line: TrayLine, 
+/**
+ * Where it stands.
+ */
+place: PlaceHead | null, 
+/**
+ * When it was sown or begun.
+ */
+began: string | null, 
+/**
+ * What of that which is known fits: `place`, `container`, `cells`, `sown`.
+ */
+fits: Array<string>, };
 
 /**
  * Something that can be done about it.
@@ -429,14 +695,26 @@ seeds: number | null,
  */
 wanted: number | null, 
 /**
+ * Sow: another packet, which is better.
+ */
+packet: string | null, 
+/**
  * Wait: until when.
  */
-until: string | null, };
+until: string | null, 
+/**
+ * What it would give, with its odds and numbers.
+ */
+gives: Say | null, 
+/**
+ * Dig up: what may be found, and what each would say.
+ */
+finds: Array<Find>, };
 
 /**
  * What can be done.
  */
-export type ChoiceKind = "wait" | "move" | "dig_up" | "sow" | "sow_other" | "give_up";
+export type ChoiceKind = "wait" | "move" | "dig_up" | "sow" | "sow_other" | "give_up" | "enough";
 
 /**
  * About the chosen packet.
@@ -455,14 +733,37 @@ outlook: Say | null,
  */
 own: Say | null, 
 /**
- * Seeds for the plants wanted, for 1 to 100 plants at index 0 to 99 (at
- * the confidence of 0.9); none where it is not known or too many.
- */
-seeds_for: Array<number | null>, 
-/**
  * Depth to sow at, mm, lowest and highest.
  */
 depth_mm: [number, number] | null, 
+/**
+ * What the crop wants before it is sown, in words.
+ */
+before_sowing: Array<Say>, 
+/**
+ * The same as numbers.
+ */
+wants: TreatmentWanted, 
+/**
+ * What to say of a depth under the lowest and of one over the highest.
+ */
+too_shallow: Say, 
+/**
+ * See above.
+ */
+too_deep: Say, 
+/**
+ * The compost it wants, and what to say of those it does badly in.
+ */
+compost: CompostAdvice | null, 
+/**
+ * Its season here, if a last frost date is set.
+ */
+season: SeasonView | null, 
+/**
+ * How it grows on once it is up: cooler.
+ */
+growing_on: Say | null, 
 /**
  * Seed length and thickness, mm.
  */
@@ -478,7 +779,11 @@ recommended: RangeView | null,
 /**
  * Cautions (treated seed, poisonous seedlings, compost dust).
  */
-cautions: Array<Say>, };
+cautions: Array<Say>, 
+/**
+ * What speaks against sowing it now: too early, too late.
+ */
+warnings: Array<Coded>, };
 
 /**
  * A code the UI acts on and the words for it.
@@ -492,6 +797,62 @@ code: string,
  * What to show.
  */
 say: Say, };
+
+/**
+ * What a crop is sown in.
+ */
+export type CompostAdvice = { 
+/**
+ * The compost, a word of the journal.
+ */
+compost: string, 
+/**
+ * How it should be.
+ */
+say: Say, 
+/**
+ * Those it does badly in.
+ */
+unsuited: Array<CompostWarning>, };
+
+/**
+ * A compost that a crop does badly in.
+ */
+export type CompostWarning = { 
+/**
+ * The compost, a word of the journal.
+ */
+compost: string, 
+/**
+ * Why.
+ */
+say: Say, };
+
+/**
+ * A correction, or with neither fix nor time the bringing back of a withdrawn
+ * entry.
+ */
+export type CorrectRequest = { 
+/**
+ * The entry.
+ */
+entry: string, 
+/**
+ * What it should say; none: what it says.
+ */
+fix: Fix | null, 
+/**
+ * When it happened, local time of the garden; none: as it is.
+ */
+happened: string | null, 
+/**
+ * Whose hand corrects it; empty: the device's own.
+ */
+hand: string, 
+/**
+ * The questions it raises were answered with yes.
+ */
+confirmed: boolean, };
 
 /**
  * A count.
@@ -519,6 +880,35 @@ key: string,
  * Whether it is in the crop book; else `key` is shown as it is.
  */
 known: boolean, };
+
+/**
+ * What became of a crop's plants.
+ */
+export type CropNumbers = { 
+/**
+ * The crop.
+ */
+crop: Named, 
+/**
+ * Still growing on.
+ */
+growing: number, 
+/**
+ * Called ready and still there.
+ */
+ready: number, 
+/**
+ * Planted out.
+ */
+planted_out: number, 
+/**
+ * Sold.
+ */
+sold: number, 
+/**
+ * Given away.
+ */
+given_away: number, };
 
 /**
  * Habits of this device: never merged into another's.
@@ -579,6 +969,156 @@ d50: string | null,
 d90: string | null, };
 
 /**
+ * How many would be enough?
+ */
+export type EnoughAsk = { 
+/**
+ * Of which packet.
+ */
+packet: string, 
+/**
+ * Plants wanted.
+ */
+wanted: number, 
+/**
+ * In how many of a hundred times it is to be enough: 80, 90 or 95.
+ */
+odds: number, 
+/**
+ * Seeds in a cell; at least 1.
+ */
+seeds_per_cell: number, };
+
+/**
+ * How many are enough.
+ */
+export type EnoughView = { 
+/**
+ * What was asked.
+ */
+of: EnoughAsk, 
+/**
+ * Seeds, however they are spread; none where it is not known, or where
+ * better seed is needed.
+ */
+seeds: number | null, 
+/**
+ * Cells with so many seeds in each; none as before.
+ */
+cells: number | null, 
+/**
+ * In words, for seeds sown together.
+ */
+say_seeds: Say, 
+/**
+ * In words, for seeds in cells.
+ */
+say_cells: Say, };
+
+/**
+ * The grower's own judgement on a sowing that did badly.
+ */
+export type Explanation = { 
+/**
+ * Causes, as `too_cold`.
+ */
+causes: Array<string>, 
+/**
+ * In the grower's words; may be empty.
+ */
+text: string, 
+/**
+ * When it was said.
+ */
+at: string, };
+
+/**
+ * What may be found on digging up, and what it would say.
+ */
+export type Find = { 
+/**
+ * Firm ones.
+ */
+firm: number, 
+/**
+ * Soft ones.
+ */
+soft: number, 
+/**
+ * What was found, for a button.
+ */
+say: Say, 
+/**
+ * The odds there would be then.
+ */
+gives: Say, };
+
+/**
+ * What an entry says that can be said better.
+ */
+export type Fix = { "of": "felt", 
+/**
+ * `dry`, `moist` or `wet`.
+ */
+feel: string | null, 
+/**
+ * `below`, `rose` or `mist`.
+ */
+water: string | null, } | { "of": "read", 
+/**
+ * `air` or `compost`.
+ */
+medium: string, 
+/**
+ * °C.
+ */
+range: RangeView, } | { "of": "read_now", 
+/**
+ * `air` or `compost`.
+ */
+medium: string, 
+/**
+ * °C.
+ */
+temperature_c: number, } | { "of": "counted", 
+/**
+ * How many.
+ */
+up: UpAnswer, } | { "of": "sown", 
+/**
+ * How many seeds.
+ */
+seeds: SeedsAnswer, 
+/**
+ * Depth, mm.
+ */
+depth_mm: number | null, 
+/**
+ * Plants wanted.
+ */
+wanted: number | null, } | { "of": "noted", 
+/**
+ * Words.
+ */
+text: string, } | { "of": "left", 
+/**
+ * How many.
+ */
+number: number, 
+/**
+ * As in the act `leave`.
+ */
+how: string, 
+/**
+ * For `lost`.
+ */
+cause: string | null, } | { "of": "moved", 
+/**
+ * Place.
+ */
+place: string, };
+
+/**
  * A forecast with its band and the counts so far.
  */
 export type ForecastView = { 
@@ -612,6 +1152,19 @@ counts: Array<CountPoint>,
 today: string, };
 
 /**
+ * What a label that was typed or photographed says.
+ */
+export type FoundLabel = { 
+/**
+ * The code that was read; empty if it names a tray no code stands for.
+ */
+code: string, 
+/**
+ * Trays it may be, the living first, then the latest. One: that is it.
+ */
+trays: Array<TrayLine>, };
+
+/**
  * A tray with room.
  */
 export type FreeTray = { 
@@ -642,7 +1195,149 @@ columns: number,
 /**
  * Cells that are taken.
  */
-taken: Array<number>, };
+taken: Array<number>, 
+/**
+ * What speaks against the chosen packet beside what is in it.
+ */
+warnings: Array<Coded>, };
+
+/**
+ * How a record of daily minima is to be read.
+ */
+export type FrostCsvOptions = { 
+/**
+ * Number of the column with the day, from 0; none: the app finds it.
+ */
+day_column: number | null, 
+/**
+ * Number of the column with the minimum, from 0; none: the app finds it.
+ */
+low_column: number | null, 
+/**
+ * `ymd`, `dmy` or `mdy`; none: the app finds it.
+ */
+day_order: string | null, 
+/**
+ * The minima are in °F.
+ */
+fahrenheit: boolean, 
+/**
+ * A frost is a minimum at or under this, °C.
+ */
+threshold_c: number, };
+
+/**
+ * What the record tells of one half of the year.
+ */
+export type FrostHalf = { 
+/**
+ * Years that had a frost and nine in ten of their days on record.
+ */
+years: number, 
+/**
+ * Years with nine in ten of their days on record.
+ */
+full_years: number, 
+/**
+ * Days of the year (`MM-DD`) at odds of 10, 50 and 90 % of a later frost
+ * (spring) or an earlier one (autumn); none where it is never so likely.
+ */
+dates: [string | null, string | null, string | null] | null, 
+/**
+ * In words.
+ */
+say: Say, };
+
+/**
+ * When frosts come, from a record.
+ */
+export type FrostOddsForm = { 
+/**
+ * A frost is a minimum at or under this, °C.
+ */
+threshold_c: number, 
+/**
+ * First day of the record.
+ */
+first_day: string, 
+/**
+ * Last day of the record.
+ */
+last_day: string, 
+/**
+ * The last frosts of spring.
+ */
+spring: FrostSpreadForm | null, 
+/**
+ * The first frosts of autumn.
+ */
+autumn: FrostSpreadForm | null, };
+
+/**
+ * What a record of daily minima would give.
+ */
+export type FrostPreview = { 
+/**
+ * The columns, by their headings or the first of what is in them.
+ */
+columns: Array<string>, 
+/**
+ * The options it was read with.
+ */
+read_with: FrostCsvOptions, 
+/**
+ * Days that were read.
+ */
+days: number, 
+/**
+ * Lines without a minimum, left out.
+ */
+missing: number, 
+/**
+ * First and last day of the record.
+ */
+span: [string, string] | null, 
+/**
+ * Lines that could not be read: the first 20.
+ */
+bad: Array<BadLine>, 
+/**
+ * All lines that could not be read.
+ */
+bad_lines: number, 
+/**
+ * The last frosts of spring.
+ */
+spring: FrostHalf, 
+/**
+ * The first frosts of autumn.
+ */
+autumn: FrostHalf, 
+/**
+ * To be kept; none if neither half can be reckoned.
+ */
+odds: FrostOddsForm | null, };
+
+/**
+ * When frosts come in one half of the year.
+ */
+export type FrostSpreadForm = { 
+/**
+ * Mean day, counted from 15 July.
+ */
+mean_day: number, 
+/**
+ * Sample standard deviation, days.
+ */
+deviation_days: number, 
+/**
+ * Half-years with a frost and a full record.
+ */
+years: number, 
+/**
+ * Half-years with a full record.
+ */
+full_years: number, };
 
 /**
  * What is true of the growing.
@@ -674,9 +1369,209 @@ morning: string,
 evening: string, };
 
 /**
+ * Sowings that have something in common.
+ */
+export type Group = { 
+/**
+ * What they have in common.
+ */
+of: Named, 
+/**
+ * How many sowings.
+ */
+sowings: number, 
+/**
+ * Seeds in them.
+ */
+seeds: number, 
+/**
+ * Seeds that came up.
+ */
+up: number, 
+/**
+ * Share that came up.
+ */
+share: number, 
+/**
+ * Its 95 % interval (Clopper-Pearson).
+ */
+low: number, 
+/**
+ * Its 95 % interval.
+ */
+high: number, 
+/**
+ * Days until half of those that came up were up (Coolbear), the median
+ * sowing.
+ */
+half_days: number | null, 
+/**
+ * Standard deviation of the days of coming up within a sowing, the median
+ * sowing.
+ */
+spread_days: number | null, 
+/**
+ * Plants lost after coming up, by cause, the most first.
+ */
+lost: Array<Loss>, 
+/**
+ * Too few to say much.
+ */
+small: boolean, };
+
+/**
+ * By what sowings are put together.
+ */
+export type GroupBy = "crop" | "packet" | "place" | "compost" | "storage" | "depth" | "year";
+
+/**
+ * A column of a table.
+ */
+export type ImportColumn = { 
+/**
+ * Its name in the first line.
+ */
+name: string, 
+/**
+ * What stands in it first.
+ */
+sample: string, 
+/**
+ * What it is; empty: left out.
+ */
+field: string, };
+
+/**
+ * How a table is read.
+ */
+export type ImportForm = { 
+/**
+ * What each column is, in their order: one of `ImportView::fields` or
+ * empty; none at all: guessed from the names.
+ */
+columns: Array<string>, 
+/**
+ * Packets that are here already are added once more.
+ */
+duplicates: boolean, };
+
+/**
+ * A line of a table as a packet.
+ */
+export type ImportLine = { 
+/**
+ * Its number in the file, from 1.
+ */
+line: number, 
+/**
+ * The packet.
+ */
+packet: PacketForm, 
+/**
+ * No longer used.
+ */
+retired: boolean, 
+/**
+ * It is here already.
+ */
+duplicate: boolean, };
+
+/**
+ * What a table would bring.
+ */
+export type ImportView = { 
+/**
+ * What a column can be; each has a message `import-field-…`.
+ */
+fields: Array<string>, 
+/**
+ * Its columns.
+ */
+columns: Array<ImportColumn>, 
+/**
+ * Packets that would be added.
+ */
+packets: number, 
+/**
+ * Packets that are here already, or stand in it twice.
+ */
+duplicates: number, 
+/**
+ * The first of all that can be read.
+ */
+first: Array<ImportLine>, 
+/**
+ * Lines that cannot be read.
+ */
+bad_lines: number, 
+/**
+ * The first of them.
+ */
+bad: Array<BadLine>, };
+
+/**
+ * What is in a backup or a file, all of it verified.
+ */
+export type InsideView = { 
+/**
+ * Entries.
+ */
+entries: number, 
+/**
+ * First day on which something happened.
+ */
+first: string | null, 
+/**
+ * Last day.
+ */
+last: string | null, 
+/**
+ * Photos it names.
+ */
+photos: number, 
+/**
+ * Of those, how many are there and whole.
+ */
+photos_found: number, 
+/**
+ * When it was written, local time of the device; none for a backup, whose
+ * list says so.
+ */
+written: string | null, 
+/**
+ * Under a passphrase.
+ */
+sealed: boolean, };
+
+/**
+ * Something to buy.
+ */
+export type ItemView = { 
+/**
+ * Id.
+ */
+item: string, 
+/**
+ * Crop.
+ */
+crop: CropName, 
+/**
+ * Variety.
+ */
+variety: string, 
+/**
+ * How much, where from.
+ */
+note: string, 
+/**
+ * Bought.
+ */
+bought: boolean, };
+
+/**
  * The kinds of job; each has a message `job-…`.
  */
-export type JobKind = "into_the_light" | "cover_off" | "look_for_seedlings" | "it_is_late" | "feel_the_compost" | "read_the_thermometer" | "thin" | "prick_out" | "pot_on" | "harden_off" | "plant_out";
+export type JobKind = "say_where" | "frost_tonight" | "bring_in" | "close_the_lid" | "look_over" | "before_you_go" | "into_the_light" | "cover_off" | "cooler_now" | "end_of_the_cold_weeks" | "sow_on" | "look_for_seedlings" | "it_is_late" | "feel_the_compost" | "read_the_thermometer" | "look_for_legginess" | "last_chance" | "open_the_lid" | "thin" | "prick_out" | "feed" | "pot_on" | "harden_off" | "plant_out" | "empty_the_tray" | "count_the_test" | "stocktake";
 
 /**
  * One job.
@@ -716,6 +1611,138 @@ suggested: number | null,
 verdict: VerdictView | null, };
 
 /**
+ * The screen of backups.
+ */
+export type KeepView = { 
+/**
+ * This is the demo journal, of which nothing is kept.
+ */
+demo: boolean, 
+/**
+ * Backups on this device, the newest first.
+ */
+backups: Array<BackupView>, 
+/**
+ * The newest backup has all that is in the journal.
+ */
+current: boolean, 
+/**
+ * The folder that is shared with other devices.
+ */
+folder: string | null, 
+/**
+ * Why the last backup that was to be made by itself was not.
+ */
+trouble: Coded | null, };
+
+/**
+ * How many entries of a kind.
+ */
+export type KindNumber = { 
+/**
+ * As it is stored.
+ */
+kind: string, 
+/**
+ * How many.
+ */
+number: number, };
+
+/**
+ * What is to be printed, and on what. All lengths in mm.
+ */
+export type LabelSheet = { 
+/**
+ * Trays, in the order their labels come.
+ */
+trays: Array<string>, 
+/**
+ * The paper and the labels on it.
+ */
+stock: LabelStock, 
+/**
+ * Which label of the first sheet is the first to be printed, from 1, row
+ * by row: those before it are used up.
+ */
+first: number, 
+/**
+ * Lines to cut along, on plain paper.
+ */
+cut_lines: boolean, };
+
+/**
+ * A paper with labels on it. All lengths in mm.
+ */
+export type LabelStock = { 
+/**
+ * `a4` or `letter`.
+ */
+paper: string, 
+/**
+ * Width of a label.
+ */
+width: number, 
+/**
+ * Height of a label.
+ */
+height: number, 
+/**
+ * From the paper's left edge to the first label, and so at the right.
+ */
+left: number, 
+/**
+ * From the paper's top edge to the first label, and so at the foot.
+ */
+top: number, 
+/**
+ * Between two labels beside each other.
+ */
+across: number, 
+/**
+ * Between two labels above each other.
+ */
+down: number, };
+
+/**
+ * What stands on a label.
+ */
+export type LabelText = { 
+/**
+ * The tray.
+ */
+tray: string, 
+/**
+ * Its code.
+ */
+code: string, 
+/**
+ * What is in it.
+ */
+names: Array<string>, 
+/**
+ * When it was sown or begun, as written on the label; empty if nothing is
+ * in it.
+ */
+date: string, 
+/**
+ * The place it stands in.
+ */
+place: string, };
+
+/**
+ * What the labels screen needs.
+ */
+export type LabelsView = { 
+/**
+ * Stocks that are usual.
+ */
+stocks: Array<StockView>, 
+/**
+ * Living trays with a label of their own, by place and code.
+ */
+trays: Array<LabelText>, };
+
+/**
  * The last reading of a place.
  */
 export type LastReading = { 
@@ -737,6 +1764,75 @@ range: RangeView,
 of: string, };
 
 /**
+ * The last sowing.
+ */
+export type LastSown = { 
+/**
+ * Crop.
+ */
+crop: CropName, 
+/**
+ * Variety.
+ */
+variety: string, 
+/**
+ * What it was: so many seeds in so many cells, where.
+ */
+say: Say, 
+/**
+ * What does the same again, into a new tray.
+ */
+act: Act, };
+
+/**
+ * Plants lost to one cause.
+ */
+export type Loss = { 
+/**
+ * The cause.
+ */
+cause: Arg, 
+/**
+ * How many.
+ */
+number: number, };
+
+/**
+ * What is known of a tray whose label is lost. What is none or empty is not
+ * known.
+ */
+export type LostLabel = { 
+/**
+ * Where it stands.
+ */
+place: string | null, 
+/**
+ * Kind of container.
+ */
+container: string | null, 
+/**
+ * Cells it has.
+ */
+cells: number | null, 
+/**
+ * About when it was sown.
+ */
+sown: string | null, };
+
+/**
+ * A key and how to say it.
+ */
+export type Named = { 
+/**
+ * Key.
+ */
+key: string, 
+/**
+ * Name.
+ */
+name: Say, };
+
+/**
  * What comes next.
  */
 export type NextDue = { 
@@ -748,6 +1844,41 @@ at: string,
  * What ("feel the compost in the shed").
  */
 say: Say, };
+
+/**
+ * The next notice, if one comes within two weeks.
+ */
+export type NextNoticeView = { 
+/**
+ * Local time of the garden.
+ */
+at: string, 
+/**
+ * What it will say; a line a place.
+ */
+says: string, };
+
+/**
+ * How notices stand on this device.
+ */
+export type NoticesView = { 
+/**
+ * Wanted here, by the habits.
+ */
+wanted: boolean, 
+/**
+ * `granted`, `refused`, `ask` (not asked yet) or `nobody` (nothing here
+ * shows notices).
+ */
+permission: string, 
+/**
+ * The system saves the battery by holding this app back.
+ */
+held_back: boolean, 
+/**
+ * `linux`, `windows`, `macos`, `android` or `ios`: where it is changed.
+ */
+system: string, };
 
 /**
  * How many are where; `up` is the sum of all the rest.
@@ -785,6 +1916,63 @@ given_away: number,
  * Still there.
  */
 there: number, };
+
+/**
+ * What came of long work.
+ */
+export type Outcome = { "came": "backup" } & BackupView | { "came": "checked", 
+/**
+ * Entries read.
+ */
+entries: number, 
+/**
+ * Photos read.
+ */
+photos: number, 
+/**
+ * What is not as it should be.
+ */
+findings: Array<Coded>, } | { "came": "inside" } & InsideView | { "came": "restored", 
+/**
+ * What is in it.
+ */
+inside: InsideView, 
+/**
+ * The journal that was there is kept, set aside.
+ */
+set_aside: boolean, } | { "came": "saved", 
+/**
+ * What is in it.
+ */
+inside: InsideView, 
+/**
+ * Entries that are damaged here and are not in it.
+ */
+left_out: number, } | { "came": "not_saved" } | { "came": "preview" } & BringsView | { "came": "taken_in" } & BringsView | { "came": "shared", 
+/**
+ * Other devices that have written there.
+ */
+devices: number, 
+/**
+ * Entries that were not here.
+ */
+new: number, 
+/**
+ * Photos that were not here.
+ */
+photos_new: number, 
+/**
+ * Files that have not come whole yet; read the next time.
+ */
+waiting: number, 
+/**
+ * Entries that were not there.
+ */
+written: number, 
+/**
+ * Photos that were not there.
+ */
+photos_written: number, } | { "came": "looked_over" } & RecoveryView | { "came": "recovered" } & RecoveryView;
 
 /**
  * What is filled in for a packet.
@@ -829,7 +2017,23 @@ source: string,
 /**
  * Note.
  */
-note: string, };
+note: string, 
+/**
+ * Sow-by date.
+ */
+sow_by: string | null, 
+/**
+ * A first cross between two lines.
+ */
+f1: boolean, 
+/**
+ * Saved seed: the plants it was taken from.
+ */
+saved_from: PlantsRef | null, 
+/**
+ * What it cost, as on the packet.
+ */
+price: string, };
 
 /**
  * A packet in a list.
@@ -859,16 +2063,98 @@ germination: [number, number] | null,
 /**
  * Seeds left, if it is known.
  */
-seeds_left: number | null, };
+seeds_left: number | null, 
+/**
+ * Where it is from; may be empty.
+ */
+source: string, };
 
 /**
- * A packet with what is known of it.
+ * A packet in the box.
  */
-export type PacketPage = { 
+export type PacketRow = { 
 /**
  * In one line.
  */
 line: PacketLine, 
+/**
+ * The year is when it was harvested, not packed.
+ */
+saved: boolean, 
+/**
+ * Likely to come up today, on average; for sorting.
+ */
+worth: number | null, 
+/**
+ * How it is stored.
+ */
+storage: string, 
+/**
+ * Dressed or coated.
+ */
+treated: boolean, 
+/**
+ * A first cross.
+ */
+f1: boolean, 
+/**
+ * A germination test of it runs.
+ */
+testing: boolean, 
+/**
+ * The stocktake said to test it, and that is still to be done.
+ */
+to_test: boolean, 
+/**
+ * No longer used.
+ */
+retired: boolean, 
+/**
+ * Where it came from.
+ */
+source: string, };
+
+/**
+ * A sowing of a packet.
+ */
+export type PacketSowing = { 
+/**
+ * Which.
+ */
+plants: PlantsRef, 
+/**
+ * Its tray.
+ */
+tray: string, 
+/**
+ * The code of that tray.
+ */
+code: string, 
+/**
+ * When.
+ */
+sown: string, 
+/**
+ * Seeds; none for a pinch.
+ */
+seeds: number | null, 
+/**
+ * All that ever came up.
+ */
+up: number, 
+/**
+ * It has not ended.
+ */
+living: boolean, };
+
+/**
+ * A packet's own page.
+ */
+export type PacketView = { 
+/**
+ * In the box.
+ */
+row: PacketRow, 
 /**
  * What is likely to come up, and why.
  */
@@ -878,13 +2164,45 @@ outlook: Say | null,
  */
 own: Say | null, 
 /**
- * Sowings of it so far.
+ * Its season here.
  */
-sowings: number, 
+season: SeasonView | null, 
 /**
- * All it was described with, for editing.
+ * What its last germination test said.
  */
-described: PacketForm, };
+tested: Say | null, 
+/**
+ * What to beware of.
+ */
+cautions: Array<Say>, 
+/**
+ * Of what it was saved, and whether seed can be saved of it.
+ */
+saving: Array<Say>, 
+/**
+ * All it was described with.
+ */
+described: PacketForm, 
+/**
+ * Its sowings, latest first.
+ */
+sowings: Array<PacketSowing>, 
+/**
+ * Its germination tests, latest first.
+ */
+tests: Array<TestView>, 
+/**
+ * Jobs about it that are due.
+ */
+jobs: Array<JobView>, 
+/**
+ * What was written about it, latest first.
+ */
+timeline: Array<TimelineLine>, 
+/**
+ * Crops of the crop book.
+ */
+crops: Array<string>, };
 
 /**
  * Part of a going on.
@@ -902,6 +2220,35 @@ cells: Array<number>,
  * How many plants.
  */
 number: number, };
+
+/**
+ * A photo.
+ */
+export type PhotoView = { 
+/**
+ * The entry that took it in: to name it or to take it out.
+ */
+entry: string, 
+/**
+ * SHA-256 of its file: to look at it.
+ */
+photo: string, 
+/**
+ * When it happened, local.
+ */
+at: string, 
+/**
+ * When the camera says it was taken, by the camera's clock.
+ */
+taken: string | null, 
+/**
+ * Whose hand; may be empty.
+ */
+hand: string, 
+/**
+ * Its file is not here.
+ */
+missing: boolean, };
 
 /**
  * A place.
@@ -983,6 +2330,14 @@ reading: LastReading | null,
  */
 heat_off: boolean, 
 /**
+ * Since when, where nobody said until when.
+ */
+heat_off_since: string | null, 
+/**
+ * The lowest that the coming night brings here, as somebody said, °C.
+ */
+low_c: number | null, 
+/**
  * Jobs of the place itself (read the thermometer).
  */
 jobs: Array<JobView>, 
@@ -998,7 +2353,11 @@ quiet: number,
 /**
  * Trays here that are to be felt today, for "all moist".
  */
-to_feel: Array<string>, };
+to_feel: Array<string>, 
+/**
+ * Many trays to feel make one job: which to feel for all of them.
+ */
+together: Say | null, };
 
 /**
  * A place and its living trays.
@@ -1084,6 +2443,14 @@ relatives: Array<Relative>,
  */
 depth_mm: number | null, 
 /**
+ * What was done to the seed before it was sown.
+ */
+treatment: Array<Say>, 
+/**
+ * The season of its crop here.
+ */
+season: SeasonView | null, 
+/**
  * Plants wanted.
  */
 wanted: number | null, 
@@ -1099,6 +2466,19 @@ verdict: VerdictView | null,
  * Why it did badly, if it did: at most two causes.
  */
 reasons: Array<ReasonView>, 
+/**
+ * Why, by the grower's own judgement.
+ */
+explained: Explanation | null, 
+/**
+ * What finished sowings taught of its packet: how many came up of how
+ * many, and how fast.
+ */
+learnt: Array<Say>, 
+/**
+ * For a sowing, the seeds that are neither up nor known to be lost.
+ */
+seeds_left: number | null, 
 /**
  * A caution about the plant or its seed.
  */
@@ -1148,11 +2528,44 @@ seedlings: number,
 likely: boolean, };
 
 /**
- * A batch or sowing this one came from or went on to.
+ * What a recovery of a damaged journal gives.
+ */
+export type RecoveryView = { 
+/**
+ * The backup that takes its place; none if none is whole.
+ */
+backup: BackupView | null, 
+/**
+ * Entries that the backup has.
+ */
+in_backup: number, 
+/**
+ * Entries that only the damaged file gave.
+ */
+salvaged: number, 
+/**
+ * Lines that are not as they were written, left out.
+ */
+altered: number, 
+/**
+ * Entries of which it is known that they are lost.
+ */
+missing: number, 
+/**
+ * Entries there are in the end.
+ */
+entries: number, 
+/**
+ * Habits and drafts of the device begin anew.
+ */
+device_made_anew: boolean, };
+
+/**
+ * A batch or sowing this one came from or went on to, or that it repeats.
  */
 export type Relative = { 
 /**
- * `from` or `to`.
+ * `from` or `to`; `again_of` or `sown_again`.
  */
 direction: string, 
 /**
@@ -1172,13 +2585,65 @@ code: string,
  */
 number: number | null, 
 /**
- * How: `cut_apart`, `sown_on`, `pricked_out` or `potted_on`.
+ * How: `cut_apart`, `sown_on`, `pricked_out` or `potted_on`; empty where
+ * it was sown again.
  */
 step: string, 
 /**
  * When.
  */
 at: string, };
+
+/**
+ * What is asked of the years.
+ */
+export type ResultsAsked = { 
+/**
+ * By what they are put together.
+ */
+by: GroupBy, 
+/**
+ * Of one year; none: all.
+ */
+year: number | null, 
+/**
+ * Of one crop; none: all.
+ */
+crop: string | null, 
+/**
+ * Keys of two groups to hold against each other.
+ */
+pair: [string, string] | null, };
+
+/**
+ * What the years gave, put together in one way.
+ */
+export type ResultsView = { 
+/**
+ * Years in which something was sown, the latest first.
+ */
+years: Array<number>, 
+/**
+ * Crops that were sown in them.
+ */
+crops: Array<Named>, 
+/**
+ * The groups, those with most seeds first.
+ */
+groups: Array<Group>, 
+/**
+ * The two that were asked for, in words.
+ */
+compared: Say | null, 
+/**
+ * Sowings that are left out: by the pinch, in clusters, not counted, or
+ * still coming up.
+ */
+left_out: number, 
+/**
+ * What became of the plants of those years.
+ */
+numbers: Array<CropNumbers>, };
 
 /**
  * The home screen.
@@ -1196,6 +2661,14 @@ evening: boolean,
  * Places in walking order, those with living trays or something due.
  */
 places: Array<PlaceRound>, 
+/**
+ * Living trays that stand nowhere, as far as anyone said.
+ */
+nowhere: Array<TrayCard>, 
+/**
+ * What is due about seed, which stands in no place.
+ */
+seed: Array<SeedJob>, 
 /**
  * Nothing is due: what comes next, and when.
  */
@@ -1223,18 +2696,77 @@ key: string,
 args: { [key in string]: Arg }, };
 
 /**
- * The packets.
+ * How a day stands to the days for sowing.
+ */
+export type SeasonStanding = "early" | "now" | "late";
+
+/**
+ * The season of a crop in this garden.
+ */
+export type SeasonView = { 
+/**
+ * First and last day to sow.
+ */
+sow: [string, string], 
+/**
+ * First and last day to set out.
+ */
+set_out: [string, string], 
+/**
+ * The last day on which sowing is of use.
+ */
+last_useful: string | null, 
+/**
+ * How today stands to it.
+ */
+standing: SeasonStanding, 
+/**
+ * In words, a sentence each.
+ */
+says: Array<Say>, };
+
+/**
+ * A job about seed.
+ */
+export type SeedJob = { 
+/**
+ * The job.
+ */
+job: JobView, 
+/**
+ * The germination test it is about, and its packet.
+ */
+test: TestHead | null, };
+
+/**
+ * The seed box.
  */
 export type SeedView = { 
 /**
- * By crop and variety, those in use.
+ * Those in use, the last sown or added first, then those no longer used.
  */
-packets: Array<PacketPage>, 
+packets: Array<PacketRow>, 
 /**
  * Crops of the crop book, for adding one: keys, each with a message
  * `crop-…`.
  */
-crops: Array<string>, };
+crops: Array<string>, 
+/**
+ * What to sow now: what closes first comes first.
+ */
+sow_now: Array<SowNow>, 
+/**
+ * Whether the last frost is known, without which there is no season.
+ */
+season_known: boolean, 
+/**
+ * The stocktake.
+ */
+stocktake: StocktakeView, 
+/**
+ * What to buy.
+ */
+to_buy: ToBuyView, };
 
 /**
  * How many seeds.
@@ -1249,6 +2781,14 @@ export type SettingsView = {
  * Of the growing: entries.
  */
 garden: GardenForm, 
+/**
+ * When frosts come, in words, where a record was brought.
+ */
+frost: Say | null, 
+/**
+ * Days away that are not over.
+ */
+away: Array<AwayView>, 
 /**
  * Places in walking order, retired ones last.
  */
@@ -1267,6 +2807,99 @@ demo: boolean,
 entries: number, };
 
 /**
+ * A place on the sheet.
+ */
+export type SitterPlace = { 
+/**
+ * The place.
+ */
+place: PlaceHead, 
+/**
+ * What to do here.
+ */
+lines: Array<Say>, 
+/**
+ * Its trays by code.
+ */
+trays: Array<SitterTray>, };
+
+/**
+ * The sheet for whoever looks after the trays.
+ */
+export type SitterSheet = { 
+/**
+ * Local time of the garden at which it was made.
+ */
+at: string, 
+/**
+ * First day away; none: no days away are noted, it is for today on.
+ */
+from: string | null, 
+/**
+ * Last day away; none: until further notice.
+ */
+to: string | null, 
+/**
+ * What holds everywhere, and what to beware of.
+ */
+general: Array<Say>, 
+/**
+ * Places in walking order.
+ */
+places: Array<SitterPlace>, };
+
+/**
+ * A tray on the sheet.
+ */
+export type SitterTray = { 
+/**
+ * Id.
+ */
+tray: string, 
+/**
+ * Code on its label.
+ */
+code: string, 
+/**
+ * What is in it.
+ */
+what: Say, 
+/**
+ * What to do about it in particular.
+ */
+lines: Array<Say>, };
+
+/**
+ * A packet that can be sown now.
+ */
+export type SowNow = { 
+/**
+ * The packet.
+ */
+line: PacketLine, 
+/**
+ * Until when, or what the crop book says.
+ */
+say: Say, 
+/**
+ * The last day of it, where the season is known.
+ */
+last: string | null, };
+
+/**
+ * A count of sprouted seeds.
+ */
+export type SproutedView = { 
+/**
+ * When.
+ */
+on: string, 
+/**
+ * All that had sprouted.
+ */
+sprouted: number, };
+
+/**
  * Stages of plants.
  */
 export type Stage = "sown" | "coming_up" | "up" | "pricked_out" | "set" | "potted_on" | "hardening_off" | "ready" | "gone" | "nothing_came_up" | "lost" | "finished";
@@ -1276,9 +2909,18 @@ export type Stage = "sown" | "coming_up" | "up" | "pricked_out" | "set" | "potte
  */
 export type StartView = { 
 /**
- * `choose` (first start: empty or demo), `own` or `demo`.
+ * `choose` (first start: empty or demo), `own`, `demo`, or what keeps the
+ * own one from being opened: `damaged`.
  */
 journal: string, 
+/**
+ * It was written by a newer version and can only be read.
+ */
+read_only: boolean, 
+/**
+ * What was found, where it cannot be opened.
+ */
+trouble: Coded | null, 
 /**
  * Habits of this device.
  */
@@ -1287,6 +2929,161 @@ device: DeviceForm,
  * Zone of the device, to begin a garden with.
  */
 zone: string, };
+
+/**
+ * A packet at the stocktake.
+ */
+export type StockRow = { 
+/**
+ * The packet.
+ */
+row: PacketRow, 
+/**
+ * What is likely to come up, and why.
+ */
+outlook: Say | null, 
+/**
+ * What is worth doing, in words.
+ */
+advice: Say, };
+
+/**
+ * A stock with how many labels a sheet holds.
+ */
+export type StockView = { 
+/**
+ * The stock.
+ */
+stock: LabelStock, 
+/**
+ * Labels beside each other.
+ */
+columns: number, 
+/**
+ * Labels above each other.
+ */
+rows: number, };
+
+/**
+ * The yearly stocktake.
+ */
+export type StocktakeView = { 
+/**
+ * Since when packets count as gone through.
+ */
+since: string, 
+/**
+ * Packets to go through still, in the order they are kept.
+ */
+left: Array<StockRow>, 
+/**
+ * How many have been gone through.
+ */
+done: number, };
+
+/**
+ * Something that may be wanted.
+ */
+export type Suggested = { 
+/**
+ * Crop.
+ */
+crop: CropName, 
+/**
+ * Variety.
+ */
+variety: string, 
+/**
+ * Why.
+ */
+why: Say, };
+
+/**
+ * Long work. One at a time.
+ */
+export type Task = { "work": "backup" } | { "work": "check" } | { "work": "look_inside", 
+/**
+ * Its name.
+ */
+backup: string, } | { "work": "restore", 
+/**
+ * Its name.
+ */
+backup: string, } | { "work": "save_archive", 
+/**
+ * Under a passphrase.
+ */
+passphrase: string | null, } | { "work": "look_inside_archive", 
+/**
+ * Its passphrase.
+ */
+passphrase: string | null, } | { "work": "restore_archive", 
+/**
+ * Its passphrase.
+ */
+passphrase: string | null, } | { "work": "preview_archive", 
+/**
+ * Its passphrase.
+ */
+passphrase: string | null, } | { "work": "take_in_archive", 
+/**
+ * Its passphrase.
+ */
+passphrase: string | null, } | { "work": "share" } | { "work": "look_over" } | { "work": "recover" };
+
+/**
+ * A germination test, in short.
+ */
+export type TestHead = { 
+/**
+ * Id.
+ */
+test: string, 
+/**
+ * Its packet.
+ */
+packet: string, 
+/**
+ * Seeds.
+ */
+seeds: number, };
+
+/**
+ * A germination test.
+ */
+export type TestView = { 
+/**
+ * Id.
+ */
+test: string, 
+/**
+ * When it was started.
+ */
+started: string, 
+/**
+ * Seeds.
+ */
+seeds: number, 
+/**
+ * All that have sprouted.
+ */
+sprouted: number, 
+/**
+ * Counts, by time.
+ */
+counts: Array<SproutedView>, 
+/**
+ * The days of its first and last look.
+ */
+looks: [string, string], 
+/**
+ * It has been closed.
+ */
+closed: boolean, 
+/**
+ * What it says: so far, or in the end with its interval.
+ */
+says: Say, };
 
 /**
  * A line of the journal.
@@ -1323,7 +3120,36 @@ corrected: boolean,
 /**
  * Of an unknown kind: kept, not understood by this version.
  */
-unknown: boolean, };
+unknown: boolean, 
+/**
+ * As it was first written, where it was corrected.
+ */
+was: Was | null, 
+/**
+ * When it was corrected or withdrawn, local.
+ */
+amended: string | null, 
+/**
+ * What can be corrected about it, as it holds; none: nothing but when.
+ */
+fix: Fix | null, 
+/**
+ * The photo that it took in or named.
+ */
+photo: PhotoView | null, };
+
+/**
+ * What to buy.
+ */
+export type ToBuyView = { 
+/**
+ * Wanted, then lately bought.
+ */
+items: Array<ItemView>, 
+/**
+ * What is out, short or doubtful of what was sown in the last two years.
+ */
+suggested: Array<Suggested>, };
 
 /**
  * A tray in the round.
@@ -1507,6 +3333,40 @@ set_aside: Array<TrayLine>,
 past: Array<TrayLine>, };
 
 /**
+ * What is done to seed before it is sown.
+ */
+export type TreatmentForm = { 
+/**
+ * Soaked, hours.
+ */
+soaked_hours: number | null, 
+/**
+ * The seed coat was nicked or rubbed.
+ */
+chipped: boolean, 
+/**
+ * So many weeks in the cold from now, then warm.
+ */
+cold_weeks: number | null, };
+
+/**
+ * What a crop wants before it is sown.
+ */
+export type TreatmentWanted = { 
+/**
+ * Soaking, hours, least and greatest.
+ */
+soak_hours: [number, number] | null, 
+/**
+ * Chipping: nicking or rubbing the coat.
+ */
+chip: boolean, 
+/**
+ * Weeks in the cold, least and greatest.
+ */
+cold_weeks: [number, number] | null, };
+
+/**
  * Until when a job is put off.
  */
 export type Until = { "as": "next_round" } | { "as": "tomorrow" } | { "as": "day", "day": string };
@@ -1553,3 +3413,46 @@ until: string | null,
  * What can be done, the advised first.
  */
 choices: Array<Choice>, };
+
+/**
+ * A line as it was first written.
+ */
+export type Was = { 
+/**
+ * When it was said to have happened, local.
+ */
+at: string, 
+/**
+ * In words.
+ */
+say: Say, };
+
+/**
+ * How far long work is.
+ */
+export type WorkView = { 
+/**
+ * Which work it is or was, by number; 0: none yet.
+ */
+number: number, 
+/**
+ * Under way.
+ */
+running: boolean, 
+/**
+ * `file`, `entries`, `projections`, `photos`, `copy`, `salvage` or
+ * `verify`; empty: not begun.
+ */
+step: string, 
+/**
+ * How much of the step is done, 0 to 1; none: not known.
+ */
+share: number | null, 
+/**
+ * What came of it.
+ */
+outcome: Outcome | null, 
+/**
+ * What went wrong; `cancelled` if it was called off.
+ */
+error: AppError | null, };

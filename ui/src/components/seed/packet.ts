@@ -1,20 +1,25 @@
-import type { PacketForm } from '../../backend/generated/types';
+import type { PacketForm, PacketRow } from '../../backend/generated/types';
+import type { Words } from '../../text/words.svelte';
 
 export const storages = ['fridge_sealed', 'cool_cupboard', 'warm_room', 'damp_shed'] as const;
 
-/** A packet with nothing on it yet. */
-export function blankPacket(storage = 'cool_cupboard'): PacketForm {
+/** A packet with nothing on it yet but what is the same as on the one before. */
+export function blankPacket(before: Partial<PacketForm> = {}): PacketForm {
   return {
     crop: '',
     variety: '',
-    packed_year: null,
-    harvested_year: null,
+    packed_year: before.packed_year ?? null,
+    harvested_year: before.harvested_year ?? null,
     stated_germination: null,
     seeds: null,
-    storage,
+    storage: before.storage ?? 'cool_cupboard',
     treated: false,
-    source: '',
+    source: before.source ?? '',
     note: '',
+    sow_by: null,
+    f1: false,
+    saved_from: null,
+    price: '',
   };
 }
 
@@ -22,4 +27,18 @@ export function blankPacket(storage = 'cool_cupboard'): PacketForm {
 export function whole(typed: string): number | null {
   const number = Number(typed.trim());
   return typed.trim() !== '' && Number.isInteger(number) && number >= 0 ? number : null;
+}
+
+/** When it was packed or harvested, how it is kept, what is left of it. */
+export function rowFacts(words: Words, row: PacketRow, now: string): string {
+  const { year, seeds_left } = row.line;
+  const age = year === null ? 0 : Math.max(0, Number(now.slice(0, 4)) - year);
+  const facts = [
+    year === null ? words.t('packet-year-unknown') : words.t(row.saved ? 'seed-harvested' : 'seed-packed', { year: String(year), age }),
+    words.word('storage', row.storage),
+    seeds_left === null ? '' : words.t('packet-seeds-left', { seeds: seeds_left }),
+    row.f1 ? words.t('seed-first-cross') : '',
+    row.treated ? words.t('seed-treated') : '',
+  ];
+  return facts.filter(Boolean).join(' · ');
 }

@@ -5,6 +5,8 @@ import type { Written } from '../../state/session.svelte';
 export interface Sown {
   name: string;
   code: string;
+  /** When it happened; none: now. */
+  happened: string | null;
   act: Extract<Act, { do: 'sow' | 'start_batch' }>;
   written: Written;
 }

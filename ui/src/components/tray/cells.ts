@@ -32,18 +32,5 @@ export const composts = ['seed', 'multi_purpose', 'potting', 'garden_soil', 'coa
 
 export const sizeOf = (value: string): Size => sizes.find((size) => size.value === value) ?? cells(6, 4);
 
-/** Cells of a row, numbered from 0 row by row. */
-export function rowCells(row: number, columns: number): number[] {
-  return Array.from({ length: columns }, (_, column) => row * columns + column);
-}
-
-/** The same cells with these in, or out if all of them were in. */
-export function toggled(cells: readonly number[], these: readonly number[]): number[] {
-  const held = new Set(cells);
-  const all = these.every((cell) => held.has(cell));
-  for (const cell of these) {
-    if (all) held.delete(cell);
-    else held.add(cell);
-  }
-  return [...held].sort((a, b) => a - b);
-}
+/** Whether each cell holds plants of its own, so that seeds are counted by the cell. */
+export const countedByCell = (container: string): boolean => container === 'cells' || container === 'pots';

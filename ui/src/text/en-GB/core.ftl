@@ -111,8 +111,22 @@ stage-nothing-came-up = nothing came up
 stage-lost = lost
 stage-finished = finished
 
+job-say-where = say where it stands
+job-cooler-now = cooler now
+job-look-for-legginess = look for legginess
+job-feed = feed
+job-empty-the-tray = empty the tray
 job-into-the-light = into the light
 job-cover-off = cover off
+job-frost-tonight = frost tonight
+job-bring-in = bring in for the night
+job-open-the-lid = open the lid
+job-close-the-lid = close the lid
+job-last-chance = last chance to sow again
+job-before-you-go = before you go
+job-look-over = look it over
+job-end-of-the-cold-weeks = end of the cold weeks
+job-sow-on = sow on
 job-look-for-seedlings = look for seedlings
 job-it-is-late = it is late
 job-feel-the-compost = feel the compost
@@ -122,6 +136,8 @@ job-prick-out = prick out
 job-pot-on = pot on
 job-harden-off = harden off
 job-plant-out = plant out
+job-count-the-test = count the germination test
+job-stocktake = stocktake of seed
 
 ## Why something is to be done
 
@@ -182,7 +198,83 @@ why-read = No reading in { $place } for { $days ->
        *[other] { $trays } trays stand there
     }.
 why-look = It is { $progress } of the way: the first { $crop }{ $variety } is due by { $first }.
+why-frost-bring-in = { $low } tonight in { $place }: too cold for { $crops }. Bring it in, to { $to }.
+why-frost-fleece = { $low } tonight in { $place }: near the edge for { $crops }. Two layers of fleece will do, or bring it in, to { $to }.
+why-frost-fleece-only = { $low } tonight in { $place }: too cold for { $crops }. Bring it indoors if you can, else two layers of fleece.
+why-bring-in = Put out by day: { $crops } comes in before dusk.
+why-open-the-lid = It was { $highest } in { $place }: on a sunny morning open the lid, before the sun cooks { $crops }.
+why-open-the-lid-unread = Under a lid the sun can cook { $crops }: open it on a sunny morning, and close it before dusk.
+why-close-the-lid = { $place } was opened this morning: close it before dusk.
+why-last-chance =
+    { $days ->
+        [0] Today is the last useful day to sow { $crop }{ $variety } again; { $up } up so far.
+        [one] Tomorrow, { $last }, is the last useful day to sow { $crop }{ $variety } again; { $up } up so far.
+       *[other] { $last } is the last useful day to sow { $crop }{ $variety } again, in { $days } days; { $up } up so far.
+    }
+why-before-you-go =
+    { $open ->
+        [1] You are away from { $from }
+       *[other] You are away from { $from } to { $to }
+    }. Water what is here from below, take seedlings out of the heat, and leave the sheet for whoever looks after them ({ $trays ->
+        [one] { $trays } tray
+       *[other] { $trays } trays
+    }).
+why-before-you-go-meanwhile =
+    { $open ->
+        [1] You are away from { $from }
+       *[other] You are away from { $from } to { $to }
+    }. Water what is here from below and take seedlings out of the heat ({ $trays ->
+        [one] { $trays } tray
+       *[other] { $trays } trays
+    }). Falling due meanwhile: { $jobs }. Do it before, or let it wait.
+why-look-over = You were away until { $to }. Look over { $trays ->
+        [one] the tray here
+       *[other] the { $trays } trays here
+    } once: what is dry, what is up. What still wants doing comes after that.
+why-feel-together = { $trays } trays here are due: feel the smallest ({ $smallest }), the warmest ({ $warmest }) and one at the edge ({ $edge }). If they agree, answer for all.
+why-look-sprouts = It is { $progress } of the way: look for the first roots of { $crop }{ $variety }, due by { $first }.
+why-look-sprouts-more = Sprouted so far: { $up } of { $seeds } { $crop }{ $variety }, and more are due.
+why-sow-on =
+    { $there ->
+        [one] { $there } seed of { $crop }{ $variety } has sprouted: lay it { $low } to { $high } deep in compost before its root is longer than the seed. Hold it by the seed, not by the root.
+       *[other] { $there } seeds of { $crop }{ $variety } have sprouted: lay them { $low } to { $high } deep in compost before the roots are longer than the seeds. Hold them by the seed, not by the root.
+    }
+why-sow-on-surface =
+    { $there ->
+        [one] { $there } seed of { $crop }{ $variety } has sprouted: lay it on the compost, and do not cover it.
+       *[other] { $there } seeds of { $crop }{ $variety } have sprouted: lay them on the compost, and do not cover them.
+    }
+why-sow-on-unknown =
+    { $there ->
+        [one] { $there } seed of { $crop }{ $variety } has sprouted: lay it in compost before its root is longer than the seed.
+       *[other] { $there } seeds of { $crop }{ $variety } have sprouted: lay them in compost before the roots are longer than the seeds.
+    }
+why-cold-over-fridge =
+    { $weeks ->
+        [0] The cold weeks of { $crop }{ $variety } are over: out of the fridge and into { $from } to { $to }.
+        [one] { $crop }{ $variety } has had { $weeks } week in the cold: out of the fridge and into { $from } to { $to }.
+       *[other] { $crop }{ $variety } has had { $weeks } weeks in the cold: out of the fridge and into { $from } to { $to }.
+    }
+why-cold-over =
+    { $weeks ->
+        [one] { $crop }{ $variety } has had { $weeks } week in the cold. It is { $temperature } in { $place }: it wants { $from } to { $to } now.
+       *[other] { $crop }{ $variety } has had { $weeks } weeks in the cold. It is { $temperature } in { $place }: it wants { $from } to { $to } now.
+    }
 why-look-more = Up so far: { $up } of { $seeds } { $crop }{ $variety }, and more are due.
+why-say-where = Nobody said where { $tray } ({ $crops }) stands, so nothing can be reckoned for it. Say where it is, and it is in that place’s round.
+why-cooler = Up: { $crops }. At { $temperature } in { $place } seedlings grow soft and tall; once up they want { $from } to { $to } by day.
+why-leggy = { $crop }{ $variety } is up in { $place } ({ $light }): by { $days } days stems stretch for want of light. Are they long and thin, or short and stout?
+why-light-leggy = { $crops } in { $place } is leggy: more light and less warmth today, and it grows stout from here on. Set deeper when pricking out, most stand again.
+why-feed = Set into fresh compost on { $since }: four weeks on { $crop }{ $variety } has used it up. Feed at half strength, on moist compost.
+why-feed-again = Last fed on { $since }: { $crop }{ $variety } wants it every two weeks until it goes out. At half strength, on moist compost.
+why-feed-pale = The leaves of { $crop }{ $variety } were pale on { $since }, and it has true leaves: feed at half strength, on moist compost.
+why-empty = All { $crops } that came up in { $tray } has gone{ $seeds ->
+        [0] .
+        [one] ; one seed never came up.
+       *[other] ; { $seeds } seeds never came up.
+    } Empty it, or say later if you still wait for more.
+why-look-unknown = { $crop }{ $variety } is not in the crop book, so nobody can say when: most seed comes up one to three weeks after sowing, and this is day { $days }.
+why-late-unknown = { $crop }{ $variety } is not in the crop book, so no odds can be told; at { $days } days, with { $up } up, most seed would have come. Dig up two, wait, or sow again.
 why-light-dark = Up: { $crops } ({ $up }), and it is dark in { $place }. Into the light today.
 why-light-heated = Up: { $crops } ({ $up }), over the heat of { $place }, where seedlings stretch. Somewhere light and cooler today.
 why-light-mixed = Up: { $crops } ({ $up }), but { $waiting } still wants the heat of { $place }. Cut the tray apart, move it all, or hang a lamp made for damp places over it.
@@ -198,7 +290,7 @@ why-late = Nine in ten should have been up by { $most }, { $days ->
     }, of { $spread ->
         [0] { $high }
        *[other] { $low } to { $high }
-    } expected. It had { $temperature } on average and is { $progress } of the way.
+    } expected. It had { $temperature } on average and is { $way }.
 why-late-too-cold = At { $temperature } no { $crop }{ $variety } will come up: it wants { $from } to { $to }. Move it somewhere warmer.
 why-late-too-hot = At { $temperature } no { $crop }{ $variety } will come up: it wants { $from } to { $to }. Move it somewhere cooler.
 why-thin = There are { $there } { $crop }{ $variety } in { $cells ->
@@ -206,7 +298,6 @@ why-thin = There are { $there } { $crop }{ $variety } in { $cells ->
        *[other] { $cells } cells
     }; up since { $up }, { $days } days later they have their first true leaves. Keep the best of each.
 why-prick-out = There are { $there } { $crop }{ $variety } close together; up since { $up }, after { $days } days they have their first true leaves.
-why-sow-on = Sprouted: { $there } { $crop }{ $variety }. Sow them on before the roots tangle.
 why-pot-on = Sown on { $sown }: { $crop }{ $variety } takes { $weeks } to { $weeksmost } weeks to raise, and half-way its cells are full.
 why-pot-on-cuttings = Cuttings set on { $began } root in about four weeks: look for roots underneath.
 why-pot-on-plugs = Plugs came on { $began } ({ $there }): pot them on before they dry out.
@@ -226,21 +317,53 @@ why-plant-out-not-hardened = It could go out from { $from }, but no week of hard
        *[other] { $hardened } days
     }); { $crop } is { $hardiness }.
 
+why-count-the-test = { $crop }{ $variety }: { $seeds } seeds, { $days ->
+        [0] laid on paper today
+        [one] one day on paper
+       *[other] { $days } days on paper
+    }. Count all that have sprouted so far and take them off.
+why-count-the-test-last = { $crop }{ $variety }: { $seeds } seeds, { $days ->
+        [one] one day on paper
+       *[other] { $days } days on paper
+    }. Most that can sprout have: count once more, then close the test.
+why-stocktake = Before seed is ordered: { $left ->
+        [one] one packet has
+       *[other] { $left } packets have
+    } not been in your hand this year.
+
 hardiness-hardy = hardy
 hardiness-half-hardy = half-hardy
 hardiness-tender = tender
 
 ## Forecasts
 
-forecast-due = The first about { $first }, half by { $half }, most by { $most }; { $spread ->
+forecast-due = The first about { $first }, half by { $half }, nearly all by { $most }: { $spread ->
         [0] { $high }
        *[other] { $low } to { $high }
-    } in the end.
-forecast-past = Most should have been up by { $most }; { $spread ->
+    } in the end. It is { $way }: { $place } has been at { $temperature }.
+forecast-due-today = Nearly all by { $most }: { $spread ->
         [0] { $high }
        *[other] { $low } to { $high }
-    } were expected.
+    } in the end. Sown today, into { $temperature } in { $place }.
+forecast-half-up = Half were due by { $half }, nearly all are by { $most }: { $spread ->
+        [0] { $high }
+       *[other] { $low } to { $high }
+    } in the end. It is { $way }: { $place } has been at { $temperature }.
+forecast-past = Nearly all should have been up by { $most }; { $spread ->
+        [0] { $high }
+       *[other] { $low } to { $high }
+    } were expected. It is { $way }: { $place } has been at { $temperature }.
+way-0 = hardly begun
+way-1 = a quarter of the way
+way-2 = half-way
+way-3 = three quarters of the way
+way-4 = at the time when half of them are up
+way-5 = past the time when half of them are up
+way-6 = long past the time when half of them are up
 forecast-none = None comes up within a year at { $temperature }.
+forecast-winter = Waiting out the winter: it is looked for again from { $until }.
+forecast-cold-until = In its cold weeks until { $until }: it starts then.
+forecast-cold-fridge-until = In its cold weeks: it may leave the fridge on { $until }, and starts then.
 forecast-cold-weeks = In its cold weeks: it starts when it leaves the fridge.
 bench-due =
     { $to ->
@@ -250,6 +373,7 @@ bench-due =
 bench-none-below = None comes up below { $limit }; it is { $temperature } there.
 bench-none-above = None comes up above { $limit }; it is { $temperature } there.
 next-due = { $place }: { $job }
+next-due-seed = Seed: { $job }
 
 ## Wait or sow again
 
@@ -302,13 +426,56 @@ verdict-sow-beside = The odds that any more come are { $any }, those of the { $w
     }
 
 choice-wait = Wait until { $until }
-choice-move = Move to { $place }: { $odds }
 choice-move-to = Move to { $place }
-choice-dig-up = Dig up two
+choice-dig-up = { $number ->
+        [one] Dig up one
+       *[other] Dig up two
+    }
 choice-sow-beside = Sow { $seeds } more beside it
 choice-sow-again = Sow again
 choice-sow-other = Sow another packet
-choice-give-up = Nothing came up
+choice-sow-better = Sow { $seeds } of { $crop }{ $variety }{ $year }
+choice-give-up = Give it up
+choice-enough = { $up ->
+        [one] The one that is up will do
+       *[other] The { $up } that are up will do
+    }
+
+gives-wait = { $reach } for the { $wanted } wanted, and about { $expected } in the end.
+gives-move = { $there } for the { $wanted } wanted, against { $reach } where it stands.
+gives-move-to = Half of them would be up about { $days } days from now.
+gives-dig-up = { $number ->
+        [one] Firm, the odds that any more come are { $firm }; soft, { $soft }.
+       *[other] Both firm, the odds that any more come are { $firm }; both soft, { $soft }.
+    }
+gives-sow = From the same packet: about 9 in 10 for the { $wanted } wanted.{ $season ->
+        [1] {" "}Of use until { $last }.
+       *[0] {""}
+    }
+gives-sow-better = Better seed, so fewer do: about 9 in 10 for the { $wanted } wanted.{ $season ->
+        [1] {" "}Of use until { $last }.
+       *[0] {""}
+    }
+gives-give-up = It is written down that nothing came up; { $cells ->
+        [one] its cell and the compost are
+       *[other] its { $cells } cells and the compost are
+    } free for something else.
+gives-enough = No more is said of its being late, until you count again.
+
+find = { $soft ->
+        [0] { $firm ->
+            [one] It was firm
+           *[other] Both firm
+        }
+       *[other] { $firm ->
+            [0] { $soft ->
+                [one] It was soft
+               *[other] Both soft
+            }
+           *[other] One firm, one soft
+        }
+    }
+find-gives = Then the odds that any more come are { $any }.
 
 ## Why it did badly
 
@@ -350,7 +517,7 @@ reason-fact-germination-year = Of { $year }: perhaps { $packed } in 10 of it cam
     } in 10 now.
 reason-fact-depth-most = Sown { $depth } deep, where { $right } is the most.
 reason-fact-depth-least = Sown { $depth } deep, where { $right } is the least.
-reason-fact-dry = Felt dry { $felt ->
+reason-fact-dry = Felt dry and not watered that day: { $felt ->
         [one] once
         [2] twice
        *[other] { $felt } times
@@ -391,6 +558,7 @@ remedy-long-in-the-heat = Next time take it off the heat on the day it comes up.
 
 notice-morning = This morning’s round
 notice-evening = This evening’s round
+notice-frost-title = Frost tonight
 notice-light-title = Into the light
 notice-place = { $place }: { $what }
 notice-feel-the-compost =
@@ -399,6 +567,14 @@ notice-feel-the-compost =
        *[other] { $count } trays to feel
     }
 notice-read-the-thermometer = read the thermometer
+notice-frost-tonight = frost tonight: { $crops }
+notice-open-the-lid = open the lid
+notice-close-the-lid = close the lid
+notice-last-chance = last chance to sow { $crops } again
+notice-before-you-go = water before you go
+notice-look-over = look it over after your days away
+notice-end-of-the-cold-weeks = { $crops } out of the cold
+notice-sow-on = sow on { $crops }
 notice-look-for-seedlings = look for { $crops }
 notice-it-is-late = { $crops } late
 notice-into-the-light = { $crops } into the light
@@ -409,6 +585,13 @@ notice-pot-on = pot on { $crops }
 notice-harden-off = { $crops } out for the day
 notice-plant-out = plant out { $crops }
 notice-bring-in = bring { $crops } in for the night
+notice-seed = Seed: { $what }
+notice-count-the-test =
+    { $count ->
+        [one] a germination test to count
+       *[other] { $count } germination tests to count
+    }
+notice-stocktake = stocktake before ordering
 
 ## What was done: lines of the journal, and the answer to an act
 
@@ -416,6 +599,8 @@ line-garden-described = Garden settings noted
 line-away = Away from { $from } to { $to }
 line-place-described = Place noted: { $place }
 line-packet-described = Packet noted: { $crop }{ $variety }
+line-test-counted = Germination test of { $crop }{ $variety }: { $sprouted } of { $seeds } sprouted so far
+line-test-closed = Germination test of { $crop }{ $variety } closed: { $sprouted } of { $seeds } sprouted
 line-tray-described = Tray { $tray } labelled
 line-moved = { $tray } moved to { $place }
 line-moved-many =
@@ -426,6 +611,17 @@ line-moved-many =
 line-covered = { $tray } covered
 line-uncovered = Cover off { $tray }
 line-emptied = { $tray } emptied
+line-away-open = Away from { $from } until further notice
+line-came-back = Back on { $day }
+line-frost-reckoned = Frost odds reckoned from minima of { $from } to { $to }
+line-night = Tonight’s low outdoors on { $day }: { $temperature }
+line-night-in = Tonight’s low in { $place } on { $day }: { $temperature }
+line-sheltered-brought-in = Brought { $tray } in for the night
+line-sheltered-brought-in-many = Brought { $trays } trays in for the night
+line-sheltered-fleece = Fleece over { $tray } for the night
+line-sheltered-fleece-many = Fleece over { $trays } trays for the night
+line-aired = Opened the lid: { $place }
+line-heat-back = Heat back on in { $place }: { $at }
 line-sown =
     { $seeds ->
         [one] Sown in { $tray }: { $seeds } seed of { $crop }{ $variety }
@@ -555,7 +751,7 @@ outlook-own = { $sowings ->
 light-need-needed = Comes up better in the light: cover thinly or not at all
 light-need-dark = Comes up better in the dark: cover it well
 
-caution-compost-dust = Damp compost before you tip it and keep the dust out of your lungs: it can carry Legionella. Wash your hands.
+caution-compost-dust = Compost dust can carry Legionella: wear gloves, damp the compost and the bench before you tip or sweep, keep your face away, and wash your hands. Follow the words on the bag and local rules.
 caution-treated-seed = Treated seed: wear gloves, keep it from children and animals, never eat it, and follow the packet.
 caution-electricity = Heat and water: use only kit made for damp places, on a protected socket, and follow local rules; leave wiring to a qualified electrician.
 caution-poisonous-leaves = Leaves and stems are poisonous to eat: keep them from children and animals.
@@ -619,6 +815,13 @@ refused-latitude-out-of-range = The latitude must lie between { $most } south an
 refused-month-day-unknown = There is no such day. Give month and day, as 05-14.
 refused-germination-out-of-range = The germination must lie between 0 and 100 %.
 refused-year-out-of-range = That year cannot be right. Look at the packet again.
+refused-night-out-of-range = { $day } is no night to say that of: choose one from last night to two weeks ahead.
+refused-night-temperature-out-of-range = That is no temperature of a night: give one from { $least } to { $most } °C.
+refused-frost-nothing-reckoned = There is nothing to keep: neither spring nor autumn had enough years with a frost. Bring a longer record.
+refused-frost-out-of-range = Those frost dates cannot be right. Read the record in again.
+refused-not-away = No days away are noted for then, so there is nothing to end.
+refused-heat-not-off = The heat of { $name } was not off then. Note first since when it was off.
+refused-soak-out-of-range = Seed does not stand that much water: soak it for more than 0 and at most { $most } hours.
 refused-depth-out-of-range = That is too deep to be right: at most { $most } mm. Give it again.
 refused-photo-malformed = That photo could not be taken in. Take it again.
 refused-felt-nothing = Say how it felt, how it was watered, or both.
@@ -647,10 +850,17 @@ error-journal-damaged = The journal is damaged. It is left as it is; bring back 
 error-journal-newer = The journal was written by a newer version. Update before opening it.
 error-not-a-journal = That file is not a journal. It is left as it is.
 error-file-failed = A file could not be read or written. Check the disk and try again.
+error-save-failed = The file could not be saved there. Choose another folder, or make room, and try again.
 error-bad-request = “{ $text }” is not known here. Go back and choose again.
 error-bad-time = “{ $text }” is not a time. Give hours and minutes, as 08:00.
 error-bad-day = “{ $text }” is not a day of the year. Give month and day, as 05-14.
 error-bad-zone = “{ $text }” is not a time zone. Choose one from the list.
+error-draft-too-long = This is too long to keep while you type. Write it down in two notes.
+error-no-folder = The shared folder is not there. Connect it, or choose another one.
+error-no-folder-here = On this device no folder can be shared. Save all to one file and take that in on the other.
+error-work-busy = Something else is still under way. Wait until it is done, or call it off.
+error-no-file-chosen = No file is chosen. Choose one first.
+error-leave-demo-first = The demo is open. Leave it first, in the settings.
 error-bad-habit = “{ $text }” cannot be set here. Choose one of those shown.
 error-initials-too-long = “{ $text }” is too long for initials. Use at most 12 letters.
 error-not-open = No journal is open. Close the app and open it again.
@@ -765,8 +975,20 @@ caution-burns-eyes = Seeds and fruit burn eyes and skin: wear gloves to handle t
 caution-favism = The beans and the pollen can harm people with favism (G6PD deficiency): they should keep away and follow their doctor.
 
 treatment-soak-hours = Soak the seed in lukewarm water for { $low } to { $high } hours.
+treatment-or-soak-hours = Or soak it in lukewarm water for { $low } to { $high } hours: either is enough.
 treatment-chip = Nick or rub the seed coat, away from the eye.
 treatment-cold-weeks = Keep the seed moist in the fridge for { $low } to { $high } weeks.
+treated-soaked =
+    { $hours ->
+        [one] Soaked for { $hours } hour.
+       *[other] Soaked for { $hours } hours.
+    }
+treated-chipped = The seed coat was chipped.
+treated-cold-weeks =
+    { $weeks ->
+        [one] { $weeks } week in the cold first.
+       *[other] { $weeks } weeks in the cold first.
+    }
 
 sowing-compost-fine-seed = fine seed compost
 sowing-compost-gritty = seed compost with a third of sharp sand or grit

@@ -17,6 +17,7 @@ nav-round = Round
 nav-sow = Sow
 nav-trays = Trays
 nav-seed = Seed
+nav-year = Year
 nav-settings = Settings
 
 toast-undo = Undo
@@ -38,6 +39,12 @@ start-own-do = Start my journal
 start-demo = A demo journal
 start-demo-what = Two made-up seasons to try everything on. It is kept apart from yours and thrown away whole when you leave it.
 start-demo-do = Open the demo
+start-file = From a file or another phone
+start-file-what = Brings back a journal that was saved to a file.
+start-file-do = I have a file
+start-damaged = The journal is damaged
+start-quit = Close this one
+start-read-only = This journal was written by a newer version of the app. You can read all of it; to write, update the app.
 start-offline = Everything stays on this device. No network is used.
 
 ## Round
@@ -46,6 +53,8 @@ round-title = Round
 round-morning = { $day }
 round-evening = Evening round, { $day }
 round-away = You are away until { $day }. Nothing is called for while you are gone.
+round-notices-off = Notices do not reach you here.
+round-notices-why = Why, and what to do
 round-nothing-due = Nothing is due
 round-next = Next: { $what }, { $moment }.
 round-empty-title = No trays yet
@@ -93,8 +102,36 @@ heat-caution = Electricity and damp do not mix: unplug before you look at a heat
 heat-save = Write down
 
 job-for-today = Today
+do-lamp = A lamp hangs over it
+do-leggy = Long and thin
+do-sturdy = Short and stout
+do-feed = Fed
+round-nowhere = Trays without a place
 do-cut-apart = Cut the tray apart
 do-cover-off = Cover is off
+do-brought-in = Brought in
+do-fleece = Fleece over it
+do-open-the-lid = Lid open
+do-done = Done
+do-sitter-sheet = The sheet for whoever looks after them
+do-sow-again = Sow it again
+do-sow-on = Sow on…
+feel-one-by-one = One by one ({ $trays })
+place-low = Tonight down to { $low } here.
+place-low-open = Tonight’s low
+place-heat-off-since = The heat is off since { $moment }.
+place-heat-back-open = Heat back on
+heat-back-title = { $place }: heat back on
+heat-back-save = The heat is back on
+night-title = Tonight’s low
+night-low = Lowest tonight
+night-where = Where
+night-outdoors = Outdoors
+night-here = In { $place }
+night-what = As the forecast has it. What cannot stand it is named at once, place by place.
+night-save = Save
+round-on-paper = The round on paper
+round-back = I am back
 do-prick-out = Prick out
 do-pot-on = Pot on
 do-harden-off = Out today
@@ -266,6 +303,10 @@ cells-all-free = all that are free
 cells-count = { $cells } chosen
 cells-chosen = { $chosen } of { $free } free cells chosen; none chosen means all.
 cells-row = Row { $row }, all its cells
+cells-column = Column { $column }, all its cells
+cells-draw = Mark by drawing
+cells-larger = Larger cells
+cells-smaller = Smaller cells
 cells-cell = Row { $row }, cell { $cell }
 cells-cell-taken = Row { $row }, cell { $cell }, taken
 cells-drawing = The tray from above, { $rows } rows of { $columns } cells.
@@ -287,7 +328,6 @@ chart-counted = Counted
 
 timeline-hand = {" "}by { $hand }
 timeline-withdrawn = Withdrawn:
-timeline-corrected = (corrected)
 timeline-unknown = (from a newer version; kept as it is)
 timeline-withdraw = Withdraw
 timeline-withdraw-this = Withdraw: { $what }
@@ -312,189 +352,9 @@ trays-aside = Set aside ({ $trays })
 trays-aside-what = Nothing was said of these for 120 days. Any answer takes one back up.
 trays-past = Past trays ({ $trays })
 
-## Seed
+## Round: seed
 
-seed-title = Seed
-seed-add = Add packets
-seed-empty-title = No packets yet
-seed-empty-what = Add the ones you have at hand; the rest can wait until you sow them.
-seed-packed = Packed { $year }, { $age ->
-    [0] this year's
-    [one] one year old
-   *[other] { $age } years old
-}
-seed-harvested = Harvested { $year }, { $age ->
-    [0] this year's
-    [one] one year old
-   *[other] { $age } years old
-}
-seed-treated = treated seed
-seed-sowings = { $sowings ->
-    [0] Not sown from yet.
-    [one] Sown from once.
-   *[other] Sown from { $sowings } times.
-}
-seed-sow-it = Sow it
-seed-edit = Change
-seed-edit-this = Change: { $name }
-
-packet-crop = Plant
-packet-crop-hint = As it is called, tomato for one.
-packet-crop-unknown = Not in the crop book: kept under your word, without a forecast.
-packet-variety = Variety
-packet-year-of = The year is when it was
-packet-packed = Packed
-packet-harvested = Harvested by you
-packet-year = Year
-packet-year-unknown = Year not known
-packet-storage = Kept
-packet-more = More from the packet
-packet-seeds = Seeds in it
-packet-stated = Germination stated
-packet-treated = Treated seed
-packet-treated-caution = Treated seed: wear gloves, keep it from food, children and animals, and follow the packet and your local rules.
-packet-source = From
-packet-note = Note
-packet-add = Add this packet
-packet-saved = { $name } is in. The next?
-packet-save = Save
-packet-retire = No longer used
-packet-perhaps = perhaps { $low } to { $high } in 10 come up
-packet-perhaps-one = perhaps { $high } in 10 come up
-packet-seeds-left = { $seeds ->
-    [one] one seed left
-   *[other] { $seeds } seeds left
-}
-
-## Sow
-
-sow-title = Sow
-sow-from = What you start from
-sow-from-seed = From seed
-sow-from-other = Without seed
-sow-packet = Which packet?
-sow-find-packet = Find a packet
-sow-found = { $found ->
-    [one] One packet found
-   *[other] { $found } packets found
-}
-sow-no-packet = No packet like that.
-sow-all-packets = All { $packets } packets
-sow-add-packet = Add a packet
-sow-change = Another packet
-sow-how-many = How many
-sow-wanted = Plants wanted
-sow-seeds-for = { $seeds ->
-    [one] One seed
-   *[other] { $seeds } seeds
-} will most likely give { $wanted ->
-    [one] one plant
-   *[other] { $wanted } plants
-} (9 times in 10).
-sow-seeds-unknown = How many will come up is not known for this one.
-sow-seeds = Seeds sown
-sow-exact = Counted
-sow-about = About
-sow-pinch = A pinch
-sow-seeds-number = Seeds
-sow-per-cell = { $seeds } seeds over { $cells } cells.
-sow-where = Where it will stand
-sow-where-stands = { $code } stands in: { $place }.
-sow-no-place = No place yet.
-sow-tray = Into what
-sow-depth = How deep
-sow-depth-advised = { $low } to { $high } is usual.
-sow-depth-mm = Depth in mm
-sow-compost-caution = Compost dust can carry Legionella: damp it before you fill trays, keep your face away from it, and wash your hands.
-sow-save = Save the sowing
-
-depth-drawing = To scale: seed { $length } long and { $thick } thick, { $depth } deep.
-depth-drawing-bare = { $depth } deep; the size of this seed is not known.
-
-batch-origin = Started from
-batch-number = How many
-batch-save = Save
-
-saved-title = It is in the journal
-saved-copy = Copy this onto its label with a pencil; ink fades.
-saved-same-again = Same again
-saved-another = Sow something else
-saved-see = See tray { $code }
-label-title = The label
-
-## Settings
-
-settings-title = Settings
-settings-demo = Demo journal
-settings-demo-what = You are in the demo. Nothing here touches a journal of your own.
-settings-demo-leave = Leave the demo
-settings-demo-leave-what = The demo journal is thrown away whole, with all you wrote in it.
-settings-demo-stay = Stay in it
-settings-demo-throw-away = Throw it away
-settings-places = Places
-settings-places-what = In the order you walk them.
-settings-garden = Rounds and the garden
-settings-away = Away
-settings-away-what = While you are away nothing calls for you.
-settings-device = This device
-settings-entries = { $entries ->
-    [one] One entry in the journal.
-   *[other] { $entries } entries in the journal.
-}
-
-place-add = Add a place
-place-kind = Kind of place
-place-name = Name
-place-name-hint = What you call it, such as kitchen sill.
-place-usual = Usual temperatures, until a thermometer says better:
-place-coldest = Coldest
-place-warmest = Warmest
-place-unheated = With the heat off, if you know:
-place-coldest-unheated = Coldest, unheated
-place-warmest-unheated = Warmest, unheated
-place-light = Light for seedlings
-place-covered = Closed or covered, so that it dries slowly
-place-save = Save the place
-place-retire = No longer used
-place-use-again = Use it again
-place-earlier = { $place }: earlier in the walk
-place-later = { $place }: later in the walk
-place-change = Change
-place-change-this = Change: { $place }
-place-none = No places yet.
-place-retired = No longer used ({ $places })
-
-garden-morning = Morning round
-garden-evening = Evening round
-garden-last-frost = Last frost of spring
-garden-first-frost = First frost of autumn
-garden-frost-hint = The day after which one is rare. The year does not count.
-garden-latitude = Latitude
-garden-latitude-hint = Degrees north; south of the equator with a minus.
-garden-zone = Time zone
-garden-zone-hint = By its name, such as Europe/London.
-garden-save = Save
-
-away-from = First day
-away-to = Last day
-away-save = I shall be away
-
-device-temperature = Temperatures
-device-temperature-celsius = °C
-device-temperature-fahrenheit = °F
-device-length = Lengths
-device-length-mm = mm
-device-length-inch = inches
-device-theme = Light or dark
-device-theme-system = As the device
-device-theme-light = Light
-device-theme-dark = Dark
-device-hand = Held in
-device-hand-right = Right hand
-device-hand-left = Left hand
-device-notices = Notices at round times
-device-quiet-from = Quiet from
-device-quiet-to = Quiet until
-device-quiet-hint = No notice in these hours. The same time twice means none.
-device-initials = Initials
-device-initials-hint = Written beside what is entered here, where several share the work.
+round-seed = Seed
+round-sprouted = Sprouted, of { $seeds }
+round-open-packet = To the packet
+round-open-stocktake = To the stocktake

@@ -1,0 +1,91 @@
+//! What became of the plants.
+
+use super::crop_named;
+use super::record::History;
+use crate::error::AppError;
+use crate::view::{CropNumbers, ResultsAsked};
+use chrono::Datelike;
+use plumule_journal::Journal;
+use plumule_journal::id::BatchId;
+use plumule_journal::state::{BatchState, Parent, PlantsState};
+use plumule_journal::subject::Plants;
+use std::collections::BTreeMap;
+
+/// Plants by crop: of the year they were sown or set in, where one is asked for.
+pub(super) fn by_crop(
+    journal: &Journal,
+    history: &History,
+    asked: &ResultsAsked,
+) -> Result<Vec<CropNumbers>, AppError> {
+    let mut by_crop: BTreeMap<String, CropNumbers> = BTreeMap::new();
+    let mut add = |crop: String, year: i32, plants: &PlantsState| {
+        let wanted = asked.year.is_none_or(|of| of == year);
+        if !wanted || asked.crop.as_ref().is_some_and(|of| *of != crop) {
+            return;
+        }
+        let sums = by_crop.entry(crop).or_insert_with_key(|crop| CropNumbers {
+            crop: crop_named(crop),
+            growing: 0,
+            ready: 0,
+            planted_out: 0,
+            sold: 0,
+            given_away: 0,
+        });
+        let numbers = &plants.numbers;
+        let here = if plants.ended.is_some() {
+            0
+        } else {
+            numbers.there
+        };
+        if plants.ready.is_some() {
+            sums.ready += here;
+        } else {
+            sums.growing += here;
+        }
+        sums.planted_out += numbers.planted_out;
+        sums.sold += numbers.sold;
+        sums.given_away += numbers.given_away;
+    };
+    for sowing in history.sowings() {
+        let year = sowing.opened_by.at.local.year();
+        add(history.crop(sowing), year, &sowing.plants);
+    }
+    let mut batches = journal.living_batches()?;
+    batches.extend(journal.past_batches(usize::MAX)?);
+    let batches: BTreeMap<BatchId, BatchState> =
+        batches.into_iter().map(|it| (it.batch, it)).collect();
+    for batch in batches.values() {
+        let year = batch.opened_by.at.local.year();
+        add(crop(history, &batches, batch), year, &batch.plants);
+    }
+    let any =
+        |it: &CropNumbers| it.growing + it.ready + it.planted_out + it.sold + it.given_away > 0;
+    Ok(by_crop.into_values().filter(any).collect())
+}
+
+/// The crop of a batch: of the sowing it came from, or as it was started.
+fn crop(history: &History, batches: &BTreeMap<BatchId, BatchState>, batch: &BatchState) -> String {
+    let mut parent = &batch.parent;
+    // A ring of batches, as a merge might bring, comes to an end here.
+    for _ in 0..=batches.len() {
+        match parent {
+            Parent::Started { crop, .. } => return crop.clone(),
+            Parent::Plants {
+                of: Plants::Sowing(id),
+                ..
+            } => {
+                return history
+                    .sowing(*id)
+                    .map_or_else(String::new, |it| history.crop(it));
+            }
+            Parent::Plants {
+                of: Plants::Batch(id),
+                ..
+            } => match batches.get(id) {
+                Some(batch) => parent = &batch.parent,
+                None => break,
+            },
+        }
+    }
+    String::new()
+}

@@ -1,0 +1,23 @@
+//! Every zone of the tz database: `cargo xtask soak clock`.
+#![cfg(test)]
+
+mod every_zone;
+
+use chrono_tz::TZ_VARIANTS;
+use every_zone::{Seen, YEARS, look};
+
+#[test]
+fn every_round_rings_once_a_day_in_every_zone() {
+    let mut sum = Seen::default();
+    for zone in TZ_VARIANTS {
+        let seen = look(zone);
+        sum.changes += seen.changes;
+        sum.rings += seen.rings;
+    }
+    assert!(sum.changes > 10_000, "{} changes", sum.changes);
+    let (zones, (from, to)) = (TZ_VARIANTS.len(), YEARS);
+    println!(
+        "{zones} zones, {from} to {to}: {} changes, {} rounds",
+        sum.changes, sum.rings
+    );
+}

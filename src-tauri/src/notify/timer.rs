@@ -1,0 +1,218 @@
+//! The timer: what is due is shown, what is to come is handed over.
+
+use super::answer::{self, Opening};
+use super::watch::Watch;
+use super::{Delivery, Permission, Shared, Tap};
+use crate::clock;
+use crate::shell::Shell;
+use chrono::{DateTime, Utc};
+use plumule_app::{AppError, Notice, NoticePlan};
+use std::collections::BTreeSet;
+use std::sync::mpsc::{Receiver, RecvTimeoutError, Sender, channel};
+use std::thread;
+use tauri::{AppHandle, Emitter, Manager, Runtime};
+
+/// Tells the window that time has moved on, or that something was written
+/// outside it: it asks for its views again.
+pub const DUE_CHANGED: &str = "due-changed";
+
+/// What wakes the timer.
+enum Word {
+    /// What is wanted may have changed.
+    Changed,
+    /// The app came back to the front: the system may have lost what it kept.
+    Resumed,
+    /// Something was done with a notice.
+    Tapped(Tap),
+}
+
+/// The timer, which plans anew when poked.
+pub struct Timer(Sender<Word>);
+
+impl Timer {
+    /// What is wanted may have changed.
+    pub fn poke(&self) {
+        self.tell(Word::Changed);
+    }
+
+    /// The app is in front again.
+    pub fn resumed(&self) {
+        self.tell(Word::Resumed);
+    }
+
+    fn tell(&self, word: Word) {
+        // It ends with the program only; then nothing is left to plan.
+        let _ = self.0.send(word);
+    }
+}
+
+/// Starts the timer on a thread of its own.
+///
+/// # Errors
+/// If there can be no more threads.
+pub fn start<R: Runtime>(handle: AppHandle<R>, delivery: Shared) -> std::io::Result<Timer> {
+    let (tell, told) = channel();
+    let taps = tell.clone();
+    handle.manage(Opening::default());
+    thread::Builder::new()
+        .name("notices".to_owned())
+        .spawn(move || {
+            delivery.on_tap(Box::new(move |tap| {
+                let _ = taps.send(Word::Tapped(tap));
+            }));
+            run(&handle, &*delivery, &told);
+        })?;
+    Ok(Timer(tell))
+}
+
+fn run<R: Runtime>(handle: &AppHandle<R>, delivery: &dyn Delivery, told: &Receiver<Word>) {
+    let mut watch = Watch::default();
+    let (mut plan, mut afresh) = (true, true);
+    loop {
+        let (now, zone) = clock::read();
+        if watch.moved_on(now, zone) {
+            plan = true;
+            // Without a window there is nobody to tell.
+            let _ = handle.emit(DUE_CHANGED, ());
+        }
+        if plan {
+            let planned = deliver(&handle.state::<Shell>(), delivery, afresh);
+            // Before a journal is open there is nothing to hand over.
+            afresh &= planned.is_err();
+            watch.wake_at(planned.ok());
+        }
+        plan = false;
+        match told.recv_timeout(watch.pause(now, clock::longest_sleep())) {
+            Ok(word) => {
+                for word in std::iter::once(word).chain(told.try_iter()) {
+                    plan = true;
+                    match word {
+                        Word::Changed => {}
+                        Word::Resumed => afresh = true,
+                        Word::Tapped(tap) => answer::take(handle, delivery, &tap),
+                    }
+                }
+            }
+            Err(RecvTimeoutError::Timeout) => {}
+            Err(RecvTimeoutError::Disconnected) => return,
+        }
+    }
+}
+
+/// Has the system's notices be those that are wanted; says when to look again.
+/// The journal is held only while it is read and written, not while reckoning.
+fn deliver(
+    shell: &Shell,
+    delivery: &dyn Delivery,
+    afresh: bool,
+) -> Result<DateTime<Utc>, AppError> {
+    let desk = shell.ask(|opened, stamp| opened.app.notice_desk(stamp))?;
+    match delivery.keeps() {
+        Some(most) => hand_over(shell, delivery, desk.plan(), (most, afresh)),
+        None => show(shell, delivery, desk.plan_soon()),
+    }
+}
+
+/// Changes what the system keeps by what differs. Remembered last, so that
+/// what is cut short is done again.
+fn hand_over(
+    shell: &Shell,
+    delivery: &dyn Delivery,
+    plan: NoticePlan,
+    (most, afresh): (usize, bool),
+) -> Result<DateTime<Utc>, AppError> {
+    let plan_again = plan.plan_again;
+    let allowed = delivery.standing().permission == Permission::Granted;
+    let most = if allowed { most } else { 0 };
+    let ahead = shell.ask(|opened, stamp| opened.app.notices_ahead(stamp, plan, (most, afresh)))?;
+    delivery.take_back(&ahead.cancel);
+    let mut kept = ahead.kept;
+    for refused in ahead.set.iter().filter(|notice| !delivery.put(notice)) {
+        kept.retain(|notice| notice.id != refused.id);
+    }
+    shell.ask(|opened, _| opened.app.handed_over(&kept))?;
+    Ok(plan_again)
+}
+
+/// Shows what is due, what was missed as one. Marked before it is shown, so
+/// that the same occurrence never comes twice.
+fn show(
+    shell: &Shell,
+    delivery: &dyn Delivery,
+    plan: NoticePlan,
+) -> Result<DateTime<Utc>, AppError> {
+    let plan_again = plan.plan_again;
+    let (due, next) = shell.ask(|opened, stamp| {
+        let plan = opened.app.undelivered(plan)?;
+        let (due, later): (Vec<_>, Vec<_>) = plan
+            .wanted
+            .into_iter()
+            .partition(|notice| notice.at <= stamp.now);
+        for notice in &due {
+            opened.app.delivered(stamp, &notice.key)?;
+        }
+        Ok((due, later.iter().map(|notice| notice.at).min()))
+    })?;
+    if let Some(notice) = digest(due) {
+        // Where nobody shows it there is nobody to tell; the round in the
+        // window says the same, and the settings say what is wrong.
+        let _ = delivery.put(&notice);
+    }
+    Ok(next.map_or(plan_again, |next| next.min(plan_again)))
+}
+
+/// Several as one: the latest, with the lines of the others that it does not
+/// have itself; about one tray only if all are about that one.
+fn digest(mut due: Vec<Notice>) -> Option<Notice> {
+    due.sort_by(|a, b| b.at.cmp(&a.at).then_with(|| a.key.cmp(&b.key)));
+    let mut seen = BTreeSet::new();
+    let lines: Vec<String> = due
+        .iter()
+        .flat_map(|notice| notice.body.lines())
+        .filter(|line| seen.insert(*line))
+        .map(str::to_owned)
+        .collect();
+    let trays: BTreeSet<Option<String>> = due.iter().map(|notice| notice.tray.clone()).collect();
+    let single = due.len() == 1;
+    let mut notice = due.into_iter().next()?;
+    notice.body = lines.join("\n");
+    notice.feel &= single;
+    if trays.len() > 1 {
+        notice.tray = None;
+    }
+    Some(notice)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use plumule_app::notices::Rank;
+
+    fn notice(key: &str, hour: u32, body: &str) -> Notice {
+        Notice {
+            id: 1,
+            key: key.to_owned(),
+            at: format!("2026-04-18T{hour:02}:00:00Z").parse().unwrap(),
+            rank: Rank::Today,
+            title: key.to_owned(),
+            body: body.to_owned(),
+            tray: Some("one".to_owned()),
+            feel: true,
+            quiet: plumule_app::notices::Quiet::default(),
+        }
+    }
+
+    #[test]
+    fn what_was_missed_comes_as_one_without_repeating_itself() {
+        let missed = vec![
+            notice("morning", 8, "Shed: feel the compost\nSill: 2 up"),
+            notice("evening", 18, "Shed: feel the compost"),
+        ];
+        let one = digest(missed.clone()).unwrap();
+        assert_eq!(one.key, "evening");
+        assert_eq!(one.body, "Shed: feel the compost\nSill: 2 up");
+        assert_eq!((one.tray.as_deref(), one.feel), (Some("one"), false));
+        assert!(digest(missed[..1].to_vec()).unwrap().feel);
+        assert!(digest(Vec::new()).is_none());
+    }
+}

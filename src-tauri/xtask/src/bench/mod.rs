@@ -1,0 +1,181 @@
+//! `cargo xtask bench`: every budget measured against its like, in one run.
+
+mod row;
+mod window;
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use serde::Deserialize;
+
+use crate::command::{Command, Words};
+use crate::house::House;
+use crate::{app, cross, need, ui};
+use row::Row;
+
+/// Paired runs of a row, of which the median counts.
+const RUNS: usize = 5;
+/// Runs of what takes long.
+const FEW: usize = 3;
+/// Taps on the round.
+const TAPS: usize = 24;
+/// Where the figures are kept for readers.
+const PAGE: &str = "tests/bench/FIGURES.md";
+
+/// Measures all rows, prints them and writes the page; true if every row is
+/// inside its budget.
+///
+/// # Errors
+/// When something cannot be built or does not run.
+pub fn bench(house: &House, json: bool, as_is: bool) -> Result<bool, String> {
+    need::node()?;
+    need::packages(&[need::TO_RUN, need::TO_TEST], as_is)?;
+    let say = |what: &str| {
+        if !json {
+            println!("{what}");
+        }
+    };
+    say("building: the app, an empty app, the measures");
+    ui::build(house, Words::KeptBack)?;
+    let full = app::for_people(house, Words::KeptBack)?;
+    let empty = built(house, "plumule-empty")?;
+    let measure = built(house, "plumule-bench")?;
+    let mut rows = Vec::new();
+    for (what, runs) in [
+        ("opening", RUNS),
+        ("entry", RUNS),
+        ("taking-in", FEW),
+        ("scaling", RUNS),
+    ] {
+        say(&format!("measuring: {what}"));
+        rows.extend(measured(&measure, what, runs)?);
+    }
+    say("measuring: verdicts");
+    rows.push(verdicts(house, &measure)?);
+    say("measuring: windows");
+    rows.extend(window::rows(house, &measure, &full, &empty, FEW)?);
+    rows.push(binary(&full, &empty)?);
+    rows.push(bundle(house)?);
+    say("measuring: taps");
+    rows.push(taps(house)?);
+    let page = house.path(PAGE);
+    fs::write(&page, row::page(&rows)).map_err(|e| format!("{}: {e}", page.display()))?;
+    if json {
+        println!("{}", row::json(&rows)?);
+    } else {
+        println!("\n{}", row::table(&rows));
+    }
+    Ok(rows.iter().all(Row::holds))
+}
+
+/// Builds a program as it is released.
+fn built(house: &House, package: &str) -> Result<PathBuf, String> {
+    house
+        .cargo(["build", "--locked", "--release", "-p", package])
+        .kept()?;
+    let name = format!("{package}{}", std::env::consts::EXE_SUFFIX);
+    Ok(house.target.join("release").join(name))
+}
+
+/// The rows that the program measures by itself.
+fn measured(measure: &Path, what: &str, runs: usize) -> Result<Vec<Row>, String> {
+    #[derive(Deserialize)]
+    struct Told {
+        name: String,
+        ratios: Vec<f64>,
+        note: String,
+    }
+    let text = Command::new(measure)
+        .args([what, &runs.to_string()])
+        .text()?;
+    let read = |line: &str| {
+        let told: Told = serde_json::from_str(line).map_err(|e| format!("{what}: {e}: {line}"))?;
+        Row::new(&told.name, told.ratios, told.note)
+    };
+    text.lines().map(read).collect()
+}
+
+/// Ten thousand verdicts here and by SciPy, in turn, after both gave the same
+/// sums.
+fn verdicts(house: &House, measure: &Path) -> Result<Row, String> {
+    #[derive(Deserialize)]
+    struct Told {
+        seconds: f64,
+        any_more: f64,
+        reach: f64,
+    }
+    let file = house.empty_folder("bench")?.join("questions.jsonl");
+    let file = file.to_string_lossy().into_owned();
+    Command::new(measure).args(["questions", &file]).text()?;
+    let python = cross::environment(house, Words::KeptBack)?;
+    let script = house.path("tests/bench/verdicts.py");
+    let told = |command: Command| {
+        let text = command.text()?;
+        serde_json::from_str::<Told>(&text).map_err(|e| format!("verdicts: {e}: {text}"))
+    };
+    let mut ratios = Vec::new();
+    for _ in 0..FEW {
+        let ours = told(Command::new(measure).args(["verdicts", &file]))?;
+        let theirs = told(
+            Command::new(&python)
+                .args([&script])
+                .args([&file])
+                // One core, as the answers here have.
+                .env("OPENBLAS_NUM_THREADS", "1"),
+        )?;
+        for (a, b) in [(ours.any_more, theirs.any_more), (ours.reach, theirs.reach)] {
+            // The same to a thousandth of a verdict each.
+            if (a - b).abs() > 10.0 {
+                return Err(format!("the verdicts differ: {a} here, {b} by SciPy"));
+            }
+        }
+        ratios.push(ours.seconds / theirs.seconds);
+    }
+    let note = "10,000 questions, one core each, their sums alike".to_owned();
+    Row::new("10,000 verdicts against NumPy and SciPy", ratios, note)
+}
+
+fn binary(full: &Path, empty: &Path) -> Result<Row, String> {
+    let size = |path: &Path| {
+        let found = fs::metadata(path).map_err(|e| format!("{}: {e}", path.display()))?;
+        Ok::<_, String>(found.len() as f64)
+    };
+    let ratio = size(full)? / size(empty)?;
+    let note = "the same profile and web view".to_owned();
+    Row::new("release binary against an empty app's", vec![ratio], note)
+}
+
+/// What the UI weighs before the round is on the screen, of its budget.
+fn bundle(house: &House) -> Result<Row, String> {
+    let text = Command::new("node")
+        .args(["scripts/bundle-size.mjs"])
+        .folder(house.path("ui"))
+        .text()?;
+    let kilobytes = text
+        .lines()
+        .find(|line| line.contains("before the round"))
+        .and_then(|line| line.split_whitespace().next()?.parse().ok())
+        .ok_or_else(|| format!("the bundle's size is not told:\n{text}"))?;
+    let all = text.lines().last().unwrap_or_default().trim().to_owned();
+    Row::new("UI bundle at the start, kB gzip", vec![kilobytes], all)
+}
+
+fn taps(house: &House) -> Result<Row, String> {
+    #[derive(Deserialize)]
+    struct Told {
+        taps: usize,
+        median: f64,
+        p98: f64,
+    }
+    house.npm(["run", "screens:build"]).kept()?;
+    let text = Command::new("node")
+        .args(["scripts/taps.mjs", &TAPS.to_string()])
+        .folder(house.path("ui"))
+        .text()?;
+    let told: Told = serde_json::from_str(&text).map_err(|e| format!("taps: {e}: {text}"))?;
+    let note = format!(
+        "98th percentile of {} taps, 200 trays, a processor slowed four times; median {} of 100",
+        told.taps, told.median
+    );
+    Row::new("a tap to its picture, ms", vec![told.p98], note)
+}

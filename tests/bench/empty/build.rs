@@ -1,0 +1,5 @@
+//! What every Tauri app needs.
+
+fn main() {
+    tauri_build::build();
+}

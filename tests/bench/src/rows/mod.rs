@@ -1,0 +1,86 @@
+//! The rows that need no window: each a set of ratios of paired runs.
+
+mod entry;
+mod opening;
+mod scaling;
+mod taking_in;
+mod verdicts;
+
+use serde::Serialize;
+use std::error::Error;
+use std::time::Instant;
+
+type Outcome<T> = Result<T, Box<dyn Error>>;
+
+/// A row as it is printed, one JSON object a line.
+#[derive(Serialize)]
+struct Row {
+    /// Its name, as in the table of budgets.
+    name: &'static str,
+    /// What was measured over what it is held against, run by run.
+    ratios: Vec<f64>,
+    /// Anything worth telling about how it was measured.
+    note: String,
+}
+
+/// Measures what the first argument names and prints its rows.
+pub fn measure() -> Outcome<()> {
+    let words: Vec<String> = std::env::args().skip(1).collect();
+    let rows = match words.iter().map(String::as_str).collect::<Vec<_>>()[..] {
+        ["opening", runs] => opening::rows(runs.parse()?)?,
+        ["entry", runs] => entry::rows(runs.parse()?)?,
+        ["taking-in", runs] => taking_in::rows(runs.parse()?)?,
+        ["scaling", runs] => scaling::rows(runs.parse()?)?,
+        ["questions", file] => return verdicts::questions(file.as_ref()),
+        ["verdicts", file] => return verdicts::answer(file.as_ref()),
+        ["make", home, years, living, "today"] => {
+            let world = crate::world::World {
+                today: chrono::Utc::now().date_naive(),
+                ..crate::world::World::of(years.parse()?, living.parse()?)
+            };
+            println!("{}", world.make(home.as_ref())?);
+            return Ok(());
+        }
+        _ => return Err("opening | entry | taking-in | scaling RUNS, questions | verdicts FILE, make HOME YEARS LIVING today".into()),
+    };
+    for row in rows {
+        println!("{}", serde_json::to_string(&row)?);
+    }
+    Ok(())
+}
+
+/// Seconds that some work takes.
+fn seconds<T>(work: impl FnOnce() -> Outcome<T>) -> Outcome<f64> {
+    let begun = Instant::now();
+    work()?;
+    Ok(begun.elapsed().as_secs_f64())
+}
+
+/// Ratios of two kinds of work done in turn, so that both meet the same
+/// machine; the first pair only warms up.
+fn paired(
+    runs: usize,
+    mut ours: impl FnMut() -> Outcome<f64>,
+    mut theirs: impl FnMut() -> Outcome<f64>,
+) -> Outcome<Vec<f64>> {
+    let mut ratios = Vec::new();
+    for run in 0..=runs {
+        let (a, b) = if run % 2 == 0 {
+            let a = ours()?;
+            (a, theirs()?)
+        } else {
+            let b = theirs()?;
+            (ours()?, b)
+        };
+        if run > 0 {
+            ratios.push(a / b);
+        }
+    }
+    Ok(ratios)
+}
+
+/// The middle one.
+fn median(mut values: Vec<f64>) -> f64 {
+    values.sort_by(f64::total_cmp);
+    values.get(values.len() / 2).copied().unwrap_or(f64::NAN)
+}

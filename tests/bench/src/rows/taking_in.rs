@@ -1,0 +1,110 @@
+//! Taking in another journal's entries against a bulk INSERT of the same rows.
+
+use super::{Outcome, Row, paired, seconds};
+use crate::world::{World, stamp};
+use plumule_journal::Journal;
+use rusqlite::{Connection, params};
+
+const ENTRIES: usize = 100_000;
+
+pub fn rows(runs: usize) -> Outcome<Vec<Row>> {
+    let folder = tempfile::tempdir()?;
+    let from = folder.path().join("from");
+    let world = World::of(14, 200);
+    world.make(&from)?;
+    let lines = {
+        let mut lines = Journal::open(&from, &stamp(1))?.lines()?;
+        lines.truncate(ENTRIES);
+        lines
+    };
+    if lines.len() < ENTRIES {
+        return Err(format!("only {} lines", lines.len()).into());
+    }
+    let columns = columns(&from)?;
+    let mut turn = 0;
+    let mut fresh = || {
+        turn += 1;
+        folder.path().join(format!("to {turn}"))
+    };
+    let mut ours = Vec::new();
+    let mut theirs = Vec::new();
+    for _ in 0..=runs {
+        ours.push(fresh());
+        theirs.push(fresh());
+    }
+    let (mut ours, mut theirs) = (ours.into_iter(), theirs.into_iter());
+    let ratios = paired(
+        runs,
+        || {
+            let home = ours.next().ok_or("too few folders")?;
+            let mut journal = Journal::open(&home, &stamp(2))?;
+            let took =
+                seconds(|| Ok(journal.take_in(&stamp(2), lines.iter().map(String::as_str))?))?;
+            if journal.count()? != ENTRIES as u64 {
+                return Err("not all was taken in".into());
+            }
+            drop(journal);
+            std::fs::remove_dir_all(home)?;
+            Ok(took)
+        },
+        || {
+            let file = theirs.next().ok_or("too few folders")?;
+            let took = seconds(|| bulk(&file, &columns))?;
+            std::fs::remove_file(file)?;
+            Ok(took)
+        },
+    )?;
+    Ok(vec![Row {
+        name: "taking in 100,000 entries against a bulk INSERT",
+        ratios,
+        note: "the same columns and indices, one transaction, synchronous = FULL".to_owned(),
+    }])
+}
+
+/// A row of the table of entries.
+type Columns = (Vec<u8>, Vec<u8>, Vec<u8>, Vec<u8>, i64, i64, String, String);
+
+fn columns(home: &std::path::Path) -> Outcome<Vec<Columns>> {
+    let db = Connection::open(home.join("journal/journal.db"))?;
+    let mut query = db.prepare(&format!(
+        "SELECT hash, id, act, device, seq, lamport, kind, line FROM entries ORDER BY nr LIMIT {ENTRIES}"
+    ))?;
+    let rows = query.query_map([], |row| {
+        Ok((
+            row.get(0)?,
+            row.get(1)?,
+            row.get(2)?,
+            row.get(3)?,
+            row.get(4)?,
+            row.get(5)?,
+            row.get(6)?,
+            row.get(7)?,
+        ))
+    })?;
+    Ok(rows.collect::<Result<_, _>>()?)
+}
+
+fn bulk(file: &std::path::Path, rows: &[Columns]) -> Outcome<()> {
+    let mut db = Connection::open(file)?;
+    db.execute_batch(
+        "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL;
+         CREATE TABLE entries (nr INTEGER PRIMARY KEY AUTOINCREMENT, hash BLOB NOT NULL UNIQUE, id BLOB NOT NULL,
+           act BLOB NOT NULL, device BLOB NOT NULL, seq INTEGER NOT NULL, lamport INTEGER NOT NULL,
+           kind TEXT NOT NULL, line TEXT NOT NULL) STRICT;
+         CREATE INDEX entries_id ON entries (id);
+         CREATE INDEX entries_act ON entries (act);
+         CREATE INDEX entries_device ON entries (device, seq);
+         CREATE INDEX entries_lamport ON entries (lamport);",
+    )?;
+    let tx = db.transaction()?;
+    {
+        let mut insert = tx.prepare(
+            "INSERT INTO entries (hash, id, act, device, seq, lamport, kind, line)
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)",
+        )?;
+        for (hash, id, act, device, seq, lamport, kind, line) in rows {
+            insert.execute(params![hash, id, act, device, seq, lamport, kind, line])?;
+        }
+    }
+    Ok(tx.commit()?)
+}
