@@ -1,9 +1,12 @@
 //! Why: at the bench there is compost on the fingers. A known packet is down in
 //! at most six taps from an opened app, and several packets share a tray
-//! without its cells being minded.
+//! without its cells being minded. How many to sow is what anybody can reckon
+//! again with the workings.
 
-use crate::growing::{add_packet, add_place, begin, open_tray};
+use crate::growing::{add_packet, add_packet_of, add_place, begin, open_tray};
 use crate::real::{Window, story};
+use plumule_tests::answer_all;
+use serde_json::{Value, json};
 
 /// Counts what is pressed from now on.
 const COUNT: &str = "window.taps = 0; addEventListener('pointerdown', () => window.taps++, true)";
@@ -100,6 +103,55 @@ fn three_packets_share_a_tray() {
             window.sees_in(&[("line", variety)], &["cells"]).await;
         }
         window.sees_no_more("hold two things").await;
+        window.close().await;
+    });
+}
+
+/// The answer of the workings.
+fn workings(question: &Value) -> Value {
+    let mut output = Vec::new();
+    answer_all(&mut question.to_string().as_bytes(), &mut output).unwrap();
+    serde_json::from_slice(&output).unwrap()
+}
+
+#[test]
+fn how_many_to_sow_is_what_the_workings_say() {
+    story(async |world| {
+        let window = begin(world).await;
+        add_place(&window, "Windowsill", "Kitchen sill").await;
+        add_packet_of(&window, "Tomato", "Old Lantern", 2019).await;
+        let packet = workings(&json!({
+            "ask": "packet_outlook", "crop": "tomato", "packed": "2019-01-01", "on": "2026-03-02",
+            "stated": null, "storage": "cool_cupboard",
+        }));
+        let enough = |ask: &str, wanted: u32, confidence: f64, each: u32| {
+            let answer = workings(&json!({
+                "ask": ask, "wanted": wanted, "confidence": confidence, "beta": packet["beta"],
+                "seeds_per_cell": each,
+            }));
+            let number = answer["cells"].as_u64().or(answer["seeds"].as_u64());
+            number.unwrap_or_else(|| panic!("{ask}: {answer}"))
+        };
+
+        window.go("Sow").await;
+        window.press("Old Lantern").await;
+        let cells = enough("cells_to_sow", 6, 0.9, 1);
+        assert!(cells > 6, "the seed is old: {cells}");
+        let says = format!("{cells} cells with one seed in each give 6 plants or more");
+        window.sees(&format!("{says}, 9 times in 10.")).await;
+        window.fill("Plants wanted", "9").await;
+        window.choose("19 in 20").await;
+        window.fill("Seeds in each cell", "2").await;
+        let cells = enough("cells_to_sow", 9, 0.95, 2);
+        let says = format!("{cells} cells with 2 seeds in each give 9 plants or more");
+        window.sees(&format!("{says}, 19 times in 20.")).await;
+        // So many are sown if nothing else is said.
+        let sown = format!("{} seeds, {cells} cells of", 2 * cells);
+        window.sees(&sown).await;
+        window.pick("Kind", "Open tray").await;
+        let seeds = enough("seeds_to_sow", 9, 0.95, 1);
+        let says = format!("{seeds} seeds give 9 plants or more, 19 times in 20.");
+        window.sees(&says).await;
         window.close().await;
     });
 }

@@ -34,11 +34,16 @@ pub async fn add_place(window: &Window, kind: &str, name: &str) {
 
 /// Adds a packet of this year's seed.
 pub async fn add_packet(window: &Window, plant: &str, variety: &str) {
+    add_packet_of(window, plant, variety, 2026).await;
+}
+
+/// Adds a packet packed in a year.
+pub async fn add_packet_of(window: &Window, plant: &str, variety: &str, year: i32) {
     window.go("Seed").await;
     window.press("Add packets").await;
     window.fill("Plant", plant).await;
     window.fill("Variety", variety).await;
-    window.fill("Year", "2026").await;
+    window.fill("Year", &year.to_string()).await;
     window.press("Add this packet").await;
     window.sees(&format!("{plant} ‘{variety}’ is in.")).await;
     window.press("Close").await;

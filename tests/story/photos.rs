@@ -1,9 +1,12 @@
 //! Why: a photo must not tell where a garden is, and a label must open its
 //! tray. What comes out is read by programs of others: ExifTool, ZBar, Poppler.
+//! And what is no good photo is turned away, each in its own words, and leaves
+//! nothing behind.
 
 use crate::growing::{open_tray, tomatoes};
 use crate::real::{Window, story};
 use image::codecs::jpeg::JpegEncoder;
+use image::codecs::png::PngEncoder;
 use image::{Rgb, RgbImage};
 use serde_json::Value;
 use std::fs;
@@ -62,12 +65,6 @@ fn a_photo_loses_its_position_and_a_label_opens_its_tray() {
         open_tray(&window, &code).await;
         let page = format!("Tray {code}");
 
-        let empty = world.saved().join("leaf.jpg");
-        fs::write(&empty, b"").unwrap();
-        choose(&window, "Choose a photo", &empty).await;
-        window.sees("That file is empty.").await;
-        assert!(kept(&world.journals()).is_empty());
-
         let file = photo(&world.saved());
         assert_eq!(metadata(&file)["GPSLatitude"], 47.5);
         choose(&window, "Choose a photo", &file).await;
@@ -113,6 +110,86 @@ fn a_photo_loses_its_position_and_a_label_opens_its_tray() {
         window.fill("Code on the label", &code.to_lowercase()).await;
         window.press("Find").await;
         window.await_one("heading", &page, &[]).await;
+        window.close().await;
+    });
+}
+
+/// Files that are no good photo, and the beginning of what is said of each.
+fn broken() -> Vec<(&'static str, Vec<u8>, &'static str)> {
+    let picture = RgbImage::from_pixel(64, 64, Rgb([90, 140, 70]));
+    let mut jpeg = Vec::new();
+    JpegEncoder::new(&mut jpeg).encode_image(&picture).unwrap();
+    let mut png = Vec::new();
+    picture
+        .write_with_encoder(PngEncoder::new(&mut png))
+        .unwrap();
+    // ITU-T T.81, B.2.2: the frame's height and width follow its precision.
+    let mut vast = jpeg.clone();
+    let frame = vast.windows(2).position(|it| it == [0xFF, 0xC0]).unwrap();
+    vast[frame + 5..frame + 9].copy_from_slice(&[0x27, 0x10, 0x27, 0x10]);
+    // W3C PNG, third edition, 11.3.4.1: animation control, after the header.
+    let moving = [&png[..33], &[0, 0, 0, 8], b"acTL", &[0; 12], &png[33..]].concat();
+    let cut = jpeg[..jpeg.len() / 2].to_vec();
+    vec![
+        ("empty.jpg", Vec::new(), "That file is empty."),
+        ("cut.jpg", cut, "That photo is cut short"),
+        (
+            "zip.jpg",
+            b"PK\x05\x06".repeat(40),
+            "That file is not a photo.",
+        ),
+        ("vast.jpg", vast, "larger than 40 megapixels"),
+        ("moving.png", moving, "That picture moves."),
+        (
+            "huge.jpg",
+            vec![0xFF; 25_000_001],
+            "That file is over 25 MB.",
+        ),
+    ]
+}
+
+#[test]
+fn a_packet_and_what_was_sown_have_photos_and_broken_files_leave_nothing() {
+    story(async |world| {
+        let (window, code) = tomatoes(world).await;
+        window.go("Seed").await;
+        window.follow("Tomato ‘Ruby Lantern’").await;
+        window
+            .await_one("heading", "Photos of the packet", &[])
+            .await;
+        for (name, bytes, says) in broken() {
+            let file = world.saved().join(name);
+            fs::write(&file, bytes).unwrap();
+            choose(&window, "Choose a photo", &file).await;
+            window.sees(says).await;
+            assert_eq!(kept(&world.journals()), [PathBuf::new(); 0], "{name}");
+            assert_eq!(window.count("button", "Photo of", &[]).await, 0, "{name}");
+        }
+
+        let file = photo(&world.saved());
+        choose(&window, "Choose a photo", &file).await;
+        window.sees("Photo taken").await;
+        window.draws("main img").await;
+        open_tray(&window, &code).await;
+        window.press("Photograph Tomato").await;
+        choose(&window, "Choose a photo: Tomato", &file).await;
+        window.sees("Photo taken").await;
+        window.sees("Photo of").await;
+        window.press("Photo of").await;
+        window.press("Delete").await;
+        window.sees("was withdrawn").await;
+        window.sees_no_more("Photo of").await;
+        window.press("Undo").await;
+        window.await_one("button", "Photo of", &[]).await;
+        window.close().await;
+
+        // Both are there when the app is opened again.
+        let window = world.open(&[]).await;
+        open_tray(&window, &code).await;
+        window.await_one("button", "Photo of", &[]).await;
+        window.go("Seed").await;
+        window.follow("Tomato ‘Ruby Lantern’").await;
+        window.await_one("button", "Photo of", &[]).await;
         window.close().await;
     });
 }

@@ -43,12 +43,14 @@ function layoutFaults() {
   const faults = [];
   const name = (el) => `${el.tagName.toLowerCase()} “${(el.getAttribute('aria-label') ?? el.textContent ?? '').trim().replace(/\s+/g, ' ').slice(0, 40)}”`;
   const scope = document.querySelector('dialog[open]') ?? document.body;
+  // What is only laid out when it comes near is measured as when it is there.
+  for (const el of scope.querySelectorAll('*')) if (getComputedStyle(el).contentVisibility === 'auto') el.style.contentVisibility = 'visible';
   for (const el of [document.documentElement, document.querySelector('main'), document.querySelector('dialog[open]')]) {
     if (el && el.scrollWidth > el.clientWidth + 1) faults.push(`sideways scroll in ${el.tagName}: ${el.scrollWidth} > ${el.clientWidth}`);
   }
-  const seen = [...scope.querySelectorAll('a[href], button, input, select, textarea, summary')].filter((el) => {
+  const seen = [...scope.querySelectorAll('a[href], button, input, select, textarea, summary, .grid:not(.glance) [role=gridcell]')].filter((el) => {
     const style = getComputedStyle(el);
-    return el.checkVisibility({ visibilityProperty: true, contentVisibilityAuto: true }) && !el.closest('.skip') && style.position !== 'fixed';
+    return el.checkVisibility({ visibilityProperty: true }) && !el.closest('.skip') && style.position !== 'fixed';
   });
   const boxes = seen.map((el) => {
     // What is pressed for a radio, a tick box or a file is its whole label.
@@ -66,15 +68,16 @@ function layoutFaults() {
   for (let i = 0; i < boxes.length; i += 1) {
     for (let j = i + 1; j < boxes.length; j += 1) {
       const [a, b] = [boxes[i], boxes[j]];
+      const wide = Math.min(a.box.right, b.box.right) - Math.max(a.box.left, b.box.left);
+      const high = Math.min(a.box.bottom, b.box.bottom) - Math.max(a.box.top, b.box.top);
+      if (wide <= 1 || high <= 1) continue;
       if (a.el.contains(b.el) || b.el.contains(a.el)) continue;
       // The bar and the toast lie beside the scrolling page, not over it.
       if (!!a.el.closest('main') !== !!b.el.closest('main')) continue;
       // What sticks to the edge lies over what scrolls beneath it; either can be brought clear.
       if (!!a.el.closest('.sticks') !== !!b.el.closest('.sticks')) continue;
       if (a.el.closest('.scroller') && a.el.closest('.scroller') === b.el.closest('.scroller') && (a.el.matches('.head') || b.el.matches('.head'))) continue;
-      const wide = Math.min(a.box.right, b.box.right) - Math.max(a.box.left, b.box.left);
-      const high = Math.min(a.box.bottom, b.box.bottom) - Math.max(a.box.top, b.box.top);
-      if (wide > 1 && high > 1) faults.push(`overlap ${name(a.el)} and ${name(b.el)}`);
+      faults.push(`overlap ${name(a.el)} and ${name(b.el)}`);
     }
   }
   const main = document.querySelector('main').getBoundingClientRect();

@@ -52,6 +52,35 @@ describe('Photos', () => {
     await waitFor(() => expect(screen.queryByRole('dialog')).toBeNull());
   });
 
+  it('does not even send one over 25 MB', async () => {
+    const { backend, user } = await open('#/tray/t-k7');
+    const large = new File([new Uint8Array(25_000_001)], 'leaf.jpg', { type: 'image/jpeg' });
+    await user.upload(await screen.findByLabelText('Choose a photo'), large);
+    expect(await screen.findByRole('alert')).toHaveTextContent('That file is over 25 MB.');
+    expect(backend.added).toEqual([]);
+  });
+
+  it('is taken of a packet, seen on its page and deleted there, which can be undone', async () => {
+    const { backend, user } = await open('#/packet/p-tomato');
+    await user.upload(await screen.findByLabelText('Choose a photo: Tomato ‘Amber Lantern’'), jpeg('leaf'));
+    expect(backend.added).toEqual([{ about: 'packet:p-tomato', happened: null }]);
+    const strip = screen.getByRole('list', { name: 'Photos of Tomato ‘Amber Lantern’' });
+    await user.click(within(strip).getAllByRole('button', { name: /^Photo of/ })[0] as HTMLElement);
+    await user.click(within(await screen.findByRole('dialog')).getByRole('button', { name: 'Delete' }));
+    expect(backend.withdrawn).toEqual(['e-photo-1']);
+    await user.click(await screen.findByRole('button', { name: 'Undo' }));
+    expect(backend.undone).toHaveLength(1);
+  });
+
+  it('is taken of what grows in a tray', async () => {
+    const { backend, user } = await open('#/tray/t-k5');
+    const section = await screen.findByRole('region', { name: /Cabbage/ });
+    expect(within(section).getAllByRole('button', { name: /^Photo of/ })).toHaveLength(1);
+    await user.click(within(section).getByText('Photograph Cabbage ‘Round Early’'));
+    await user.upload(within(section).getByLabelText(/^Take a photo/), jpeg('leaf'));
+    expect(backend.added).toEqual([{ about: 'sowing:s-cab', happened: null }]);
+  });
+
   it('lists those that wait for a name and names one', async () => {
     const { backend, user } = await open('#/trays');
     expect(await screen.findByRole('heading', { name: '2 photos to name' })).toBeVisible();
@@ -62,5 +91,10 @@ describe('Photos', () => {
     await user.click(await within(sheet).findByRole('button', { name: /^K7/ }));
     expect(backend.requests.map((r) => r.act)).toEqual([{ do: 'name_photo', photo: 'e-photo-12', about: 'tray:t-k7' }]);
     expect(await screen.findByRole('heading', { name: 'A photo to name' })).toBeVisible();
+    await user.click(screen.getByRole('button', { name: /^Name it: the photo/ }));
+    await user.click(within(await screen.findByRole('dialog')).getByRole('radio', { name: 'Plants' }));
+    await user.click(await screen.findByRole('button', { name: 'K7 Pepper ‘Little Bell’' }));
+    expect(backend.requests.at(-1)?.act).toMatchObject({ do: 'name_photo', about: 'sowing:s-pepper' });
+    await waitFor(() => expect(screen.queryByRole('heading', { name: /to name$/ })).toBeNull());
   });
 });

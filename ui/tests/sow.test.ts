@@ -225,4 +225,17 @@ describe('the cells of a tray', () => {
     expect(within(screen.getByRole('grid')).getAllByRole('columnheader')).toHaveLength(7);
     expect(screen.getByRole('button', { name: 'Larger cells' })).toBeDisabled();
   });
+
+  it('are brought nearer before one is marked where they are too small for a finger', async () => {
+    const { user } = await tray();
+    await user.click(screen.getByRole('button', { name: 'Smaller cells' }));
+    const grid = screen.getByRole('grid');
+    expect(grid.style.getPropertyValue('--side-of-cell')).toBe('30px');
+    await user.click(cell(5, 3));
+    expect(screen.queryAllByRole('gridcell', { selected: true })).toEqual([]);
+    await waitFor(() => expect(cell(5, 3)).toHaveFocus());
+    expect(grid.style.getPropertyValue('--side-of-cell')).toBe('48px');
+    await user.click(cell(5, 3));
+    expect(marked()).toBe(1);
+  });
 });

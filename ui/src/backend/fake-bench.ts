@@ -90,7 +90,7 @@ export function bench(packet: string | null, scene: string): BenchView {
               }
             : null,
           season: chosen.season,
-          growing_on: null,
+          growing_on: known ? say('bench-growing-on', { day: c(18), night: c(14) }) : null,
           seed_mm: known ? [3, 1] : null,
           light: chosen.line.crop.key === 'lettuce' ? say('fake-light-need-needed') : null,
           recommended: { min_c: 18, max_c: 27 },

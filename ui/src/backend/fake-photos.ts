@@ -31,8 +31,13 @@ const photo = (n: number, day: number, more: Partial<PhotoView> = {}): PhotoView
   ...more,
 });
 
-export const ofTray = [photo(1, -1, { hand: 'RM' }), photo(2, -3), photo(3, -6, { missing: true })];
+const ofTray = [photo(1, -1, { hand: 'RM' }), photo(2, -3), photo(3, -6, { missing: true })];
+const ofPlants = [photo(21, -2)];
 export const unnamed = [photo(12, 0), photo(13, -1, { taken: at(-2, '18:05') })];
+
+/** Those about something: of a packet and of a sowing there are some. */
+export const about = (of: string): PhotoView[] =>
+  ({ 'packet:p-tomato': ofTray, 'sowing:s-cab': ofPlants })[of] ?? [];
 
 export const lines = (): TimelineLine[] =>
   ofTray.map((it) => ({

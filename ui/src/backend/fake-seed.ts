@@ -23,6 +23,18 @@ function row(page: data.PacketPage, rest: Partial<PacketRow> = {}): PacketRow {
   };
 }
 
+const longTexts = {
+  source: 'The seed shelf of the allotment association by the old gravel works',
+  price: '12.50 for two, posted',
+  note: 'Sown too thickly the year before last; half of it went to the school. Keeps its colour when it is bottled.',
+};
+
+const lengthened = (of: PacketRow): PacketRow => ({
+  ...of,
+  source: longTexts.source,
+  line: { ...of.line, variety: `${of.line.variety} of the Long Northern Border, Second Early Improved Selection` },
+});
+
 const rows = data.packets.map((page) => row(page));
 const past = data.packets
   .slice(0, 1)
@@ -41,11 +53,7 @@ export function seed(scene: 'bare' | 'usual' | 'one' | 'many' | 'long'): SeedVie
     const of = rows[i % rows.length] as PacketRow;
     return { ...of, line: { ...of.line, packet: `${of.line.packet}-${i}`, variety: `${of.line.variety} ${i + 1}` } };
   });
-  const long = rows.map((of) => ({
-    ...of,
-    source: 'The seed shelf of the allotment association by the old gravel works',
-    line: { ...of.line, variety: `${of.line.variety} of the Long Northern Border, Second Early Improved Selection` },
-  }));
+  const long = rows.map(lengthened);
   const packets = scene === 'bare' ? [] : scene === 'many' ? [...rows, ...more, ...past] : scene === 'long' ? long : scene === 'one' ? shown : [...shown, ...past];
   const bare = scene === 'bare';
   const lines = packets.slice(0, 3).map((of) => of.line);
@@ -107,19 +115,19 @@ export const seedJobs = (): SeedJob[] => [
   },
 ];
 
-export function packet(id: string): PacketView | null {
+export function packet(id: string, long: boolean): PacketView | null {
   const page = data.packets.find((it) => it.line.packet === id);
   if (!page) return null;
   const tested = id === testing;
   return {
-    row: row(page),
+    row: long ? lengthened(row(page)) : row(page),
     outlook: page.outlook,
     own: page.own,
     season: page.season,
     tested: tested ? say('outlook-tested', { day: on(-386), sprouted: n(13), seeds: n(20) }) : null,
     cautions: page.described.treated ? [say('fake-caution-treated-seed')] : [],
     saving: page.described.f1 ? [say('saving-not-f1')] : [],
-    described: page.described,
+    described: long ? { ...page.described, ...longTexts } : page.described,
     sowings: Array.from({ length: page.sowings }, (_, i) => ({
       plants: data.sowing(`s-${id}-${i}`), tray: 't-k7', code: 'K7', sown: day(-20 - 300 * i), seeds: i === 1 ? null : 12, up: 9, living: i === 0,
     })),

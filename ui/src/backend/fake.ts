@@ -188,7 +188,7 @@ export class FakeBackend implements Backend {
 
   packet = async (id: string) => {
     this.#mayFail();
-    const view = box.packet(id);
+    const view = box.packet(id, this.scene === 'long');
     if (!view) throw gone;
     return view;
   };
@@ -294,7 +294,7 @@ export class FakeBackend implements Backend {
   photos = async (about: string | null) => {
     this.#mayFail();
     if (this.#bare) return [];
-    return about === null ? this.#unnamed : about.startsWith('packet:p-tomato') ? photos.ofTray : [];
+    return about === null ? this.#unnamed : photos.about(about);
   };
 
   removePhoto = (entry: string) => this.withdraw(entry);

@@ -69,7 +69,7 @@ impl Photo {
         let decoded = picture::decode(bytes, LONGEST)?;
         Ok(Self {
             jpeg: picture::jpeg(&decoded.upright)?,
-            thumbnail: picture::jpeg(&picture::within(&decoded.upright, THUMBNAIL))?,
+            thumbnail: picture::jpeg(&picture::within(decoded.upright, THUMBNAIL))?,
             taken: decoded.taken,
         })
     }

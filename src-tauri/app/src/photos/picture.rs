@@ -43,7 +43,7 @@ pub(super) fn decode(bytes: &[u8], longest: u32) -> Result<Decoded, AppError> {
     let taken = decoder.exif_metadata().ok().flatten().and_then(taken);
     let turned = decoder.orientation().unwrap_or(Orientation::NoTransforms);
     let picture = DynamicImage::from_decoder(decoder).map_err(failed)?;
-    let mut upright = on_white(within(&picture, longest));
+    let mut upright = on_white(within(picture, longest));
     upright.apply_orientation(turned);
     Ok(Decoded { upright, taken })
 }
@@ -71,11 +71,19 @@ fn taken(exif: Vec<u8>) -> Option<NaiveDateTime> {
 }
 
 /// The same with its longer side at most so long.
-pub(super) fn within(picture: &DynamicImage, longest: u32) -> DynamicImage {
-    if picture.width().max(picture.height()) <= longest {
-        return picture.clone();
+///
+/// The filter keeps four floats for each pixel of a line it has shortened, so
+/// that what is far larger is first made smaller by whole averages.
+pub(super) fn within(mut picture: DynamicImage, longest: u32) -> DynamicImage {
+    let side = |picture: &DynamicImage| picture.width().max(picture.height());
+    let twice = longest.saturating_mul(2);
+    if side(&picture) > twice {
+        picture = picture.thumbnail(twice, twice);
     }
-    picture.resize(longest, longest, FilterType::Triangle)
+    if side(&picture) > longest {
+        picture = picture.resize(longest, longest, FilterType::Triangle);
+    }
+    picture
 }
 
 /// What is see-through becomes white: a JPEG has no fourth channel.

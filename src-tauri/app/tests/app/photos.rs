@@ -1,14 +1,14 @@
 //! Photos: what is taken in, how it comes out, and what is turned away.
 
 use crate::Bench;
-use crate::acts::{packet, place};
+use crate::acts::{Sown, packet, place, sown};
 use chrono::NaiveDateTime;
 use image::codecs::jpeg::JpegEncoder;
 use image::codecs::png::PngEncoder;
 use image::{DynamicImage, ExtendedColorType, ImageEncoder, Rgb, RgbImage, Rgba, RgbaImage};
 use plumule_app::acts::Act;
 use plumule_app::photos::{self, CODES, MOST_BYTES, OfPhoto, Photo};
-use plumule_app::view::{Answer, PhotoView};
+use plumule_app::view::{Answer, PhotoView, PlantsRef};
 use plumule_app::words::{key, known};
 use std::fs;
 
@@ -290,6 +290,27 @@ fn a_photo_of_a_packet_is_seen_large_and_small() {
     fs::remove_file(home.join(format!("journal/photos/{photo}"))).unwrap();
     assert_eq!(photos::read(home, &photo, false), None);
     assert!(listed(&bench, Some(&about)).remove(0).missing);
+}
+
+#[test]
+fn a_photo_of_a_sowing_stands_with_it_and_in_its_trays_timeline() {
+    let mut this = sown();
+    let PlantsRef::Sowing(id) = this.plants.clone() else {
+        panic!("it was sown");
+    };
+    let about = format!("sowing:{id}");
+    add(&mut this.bench, Some(&about));
+    let of_it = listed(&this.bench, Some(&about));
+    let seen = |this: &mut Sown| -> Vec<PhotoView> {
+        let lines = this.page().timeline.into_iter();
+        lines.filter_map(|line| line.photo).collect()
+    };
+    assert_eq!((of_it.len(), seen(&mut this)), (1, of_it.clone()));
+    let stamp = this.bench.stamp();
+    let removed = this.bench.app.remove_photo(&stamp, &of_it[0].entry);
+    assert!(matches!(removed, Ok(Answer::Written { .. })));
+    assert!(listed(&this.bench, Some(&about)).is_empty());
+    assert!(seen(&mut this).is_empty());
 }
 
 #[test]

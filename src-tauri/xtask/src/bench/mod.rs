@@ -17,7 +17,7 @@ use row::Row;
 const RUNS: usize = 5;
 /// Runs of what takes long.
 const FEW: usize = 3;
-/// Taps on the round.
+/// Taps on the round, and keys in the seed box.
 const TAPS: usize = 24;
 /// Where the figures are kept for readers.
 const PAGE: &str = "tests/bench/FIGURES.md";
@@ -57,7 +57,7 @@ pub fn bench(house: &House, json: bool, as_is: bool) -> Result<bool, String> {
     rows.push(binary(&full, &empty)?);
     rows.push(bundle(house)?);
     say("measuring: taps");
-    rows.push(taps(house)?);
+    rows.extend(taps(house)?);
     let page = house.path(PAGE);
     fs::write(&page, row::page(&rows)).map_err(|e| format!("{}: {e}", page.display()))?;
     if json {
@@ -160,22 +160,48 @@ fn bundle(house: &House) -> Result<Row, String> {
     Row::new("UI bundle at the start, kB gzip", vec![kilobytes], all)
 }
 
-fn taps(house: &House) -> Result<Row, String> {
+/// Taps on the round, keys in the seed box, and its list swept through.
+fn taps(house: &House) -> Result<Vec<Row>, String> {
+    #[derive(Deserialize)]
+    struct Swept {
+        frames: usize,
+        late: f64,
+    }
     #[derive(Deserialize)]
     struct Told {
         taps: usize,
         median: f64,
         p98: f64,
+        scroll: Option<Swept>,
     }
     house.npm(["run", "screens:build"]).kept()?;
-    let text = Command::new("node")
-        .args(["scripts/taps.mjs", &TAPS.to_string()])
-        .folder(house.path("ui"))
-        .text()?;
-    let told: Told = serde_json::from_str(&text).map_err(|e| format!("taps: {e}: {text}"))?;
-    let note = format!(
-        "98th percentile of {} taps, 200 trays, a processor slowed four times; median {} of 100",
-        told.taps, told.median
-    );
-    Row::new("a tap to its picture, ms", vec![told.p98], note)
+    let told = |what: &str| {
+        let text = Command::new("node")
+            .args(["scripts/taps.mjs", what, &TAPS.to_string()])
+            .folder(house.path("ui"))
+            .text()?;
+        serde_json::from_str::<Told>(&text).map_err(|e| format!("taps: {e}: {text}"))
+    };
+    let row = |name: &str, of: &Told, among: &str| {
+        let note = format!(
+            "98th percentile of {}, {among}, a processor slowed four times; median {} of 100",
+            of.taps, of.median
+        );
+        Row::new(name, vec![of.p98], note)
+    };
+    let (round, seed) = (told("round")?, told("seed")?);
+    let mut rows = vec![
+        row("a tap to its picture, ms", &round, "200 trays")?,
+        row(
+            "a key in the seed box to its picture, ms",
+            &seed,
+            "500 packets",
+        )?,
+    ];
+    if let Some(swept) = seed.scroll {
+        let note = format!("of {} while 500 packets are swept through", swept.frames);
+        let name = "pictures that came over two late, share";
+        rows.push(Row::new(name, vec![swept.late], note)?);
+    }
+    Ok(rows)
 }

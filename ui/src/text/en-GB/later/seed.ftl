@@ -73,6 +73,7 @@ packet-count = Count seeds left
 packet-count-what = What is sown and tested from now on is taken off this number.
 packet-left = Seeds left
 packet-defer = The packet and your local rules come first.
+packet-photos = Photos of the packet
 packet-tests = Germination tests
 packet-no-tests = Not tested yet.
 packet-sowings = Sown from it
