@@ -4,10 +4,11 @@ use crate::jobs::{Job, Plan};
 use crate::nagging;
 use crate::picture::Picture;
 use crate::view::JobKind;
+use crate::words::{Units, render};
 use chrono::{NaiveDate, NaiveDateTime, NaiveTime};
 use plumule_journal::content::{
-    GardenDescribed, Leaving, MonthDay, PacketDescribed, Part, PlaceDescribed, RangeC, Seeds,
-    Shown, Sown, TrayDescribed, Treatment,
+    FrostReckoned, FrostSpread, GardenDescribed, Leaving, MonthDay, PacketDescribed, Part,
+    PlaceDescribed, RangeC, Seeds, Shown, Sown, TrayDescribed, Treatment,
 };
 use plumule_journal::id::{BatchId, EntryId, PacketId, PlaceId, SowingId, TrayId};
 use plumule_journal::stamp::Happened;
@@ -60,6 +61,23 @@ impl World {
 
     pub(crate) fn garden(&mut self) -> &mut GardenDescribed {
         self.picture.garden.described.as_mut().unwrap()
+    }
+
+    /// A record of minima: last frosts about 10 May, give or take 10 days; in 8
+    /// of 10 years.
+    pub(crate) fn frost_record(&mut self) {
+        self.picture.garden.frost = Some(FrostReckoned {
+            threshold_c: 0.0,
+            first_day: day("2010-01-01"),
+            last_day: day("2019-12-31"),
+            spring: Some(FrostSpread {
+                mean_day: f64::from(-66),
+                deviation_days: 10.0,
+                years: 8,
+                full_years: 10,
+            }),
+            autumn: None,
+        });
     }
 
     fn id(&mut self) -> Uuid {
@@ -247,6 +265,7 @@ impl World {
             harvested_year: None,
             sow_by: None,
             stated_germination: None,
+            stated_days: None,
             seeds: None,
             storage: Storage::CoolCupboard,
             treated: false,
@@ -441,5 +460,11 @@ impl World {
     pub(crate) fn shown(&self, kind: JobKind, now: &str) -> Option<Job> {
         let job = self.job(kind, now)?;
         nagging::shown(&self.picture, &job, at(now)).then_some(job)
+    }
+
+    /// Why the first of a kind is due, in words.
+    pub(crate) fn said(&self, kind: JobKind, now: &str) -> String {
+        let job = self.job(kind, now).unwrap();
+        render(&job.why, Units::default(), at(now).date())
     }
 }

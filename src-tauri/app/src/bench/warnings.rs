@@ -1,10 +1,10 @@
 //! What speaks against sowing a packet in a place or a tray, or now.
 
 use crate::growth::growth;
-use crate::judgement::{last_sowing, sowing_windows};
 use crate::picture::Picture;
 use crate::say::{Arg, Say};
-use crate::view::{Coded, CompostWarning, DueView};
+use crate::season::seasons;
+use crate::view::{Coded, CompostWarning, DueView, SeasonStanding};
 use crate::words;
 use chrono::{NaiveDate, NaiveDateTime};
 use plumule_agronomy::{Crop, LightNeed, SowingCompost};
@@ -153,18 +153,14 @@ fn half_of(picture: &Picture, plants: Plants, now: NaiveDateTime) -> Option<Naiv
 
 /// Of the season: none while frost dates are not known.
 pub(super) fn of_season(picture: &Picture, crop: &Crop, today: NaiveDate) -> Option<Coded> {
-    let windows = sowing_windows(picture, crop, today);
-    if windows
-        .iter()
-        .any(|it| (it.first..=it.last).contains(&today))
-    {
+    let (over, to_come): (Vec<_>, Vec<_>) = seasons(picture, crop, today)
+        .into_iter()
+        .partition(|season| season.over() < today);
+    let next = to_come.first()?;
+    if next.standing(today) != SeasonStanding::Early {
         return None;
     }
-    let next = windows.iter().find(|it| it.first > today)?;
-    let before = windows.iter().rev().find(|it| it.last < today)?;
-    if last_sowing(picture, crop, before.last).is_some_and(|last| today <= last) {
-        return None;
-    }
+    let (before, next) = (over.last()?.sow, next.sow);
     let (past, to_come) = (today - before.last, next.first - today);
     let (code, from, to) = if to_come < past {
         ("too_early", next.first, next.last)

@@ -3,10 +3,12 @@
 
 use super::season::{began, grown, outing};
 use super::{Job, LivingTray, Plan};
+use crate::judgement::odds;
 use crate::rounds;
 use crate::say::{Arg, Say};
+use crate::season::odds::chance_after;
 use crate::view::JobKind;
-use chrono::TimeDelta;
+use chrono::{NaiveDate, TimeDelta};
 use plumule_journal::subject::{Plants, Subject};
 use plumule_journal::words::PlaceKind;
 
@@ -40,7 +42,7 @@ pub(super) fn job(plan: &Plan<'_>, tray: &LivingTray<'_>) -> Option<Job> {
         (true, Some(_)) => "why-harden-off-first",
         (true, None) => "why-harden-off-no-frost-date",
     };
-    let why = with_outing(plan, Say::new(key), plants, &outing)
+    let why = with_outing(plan, Say::new(key), plants, (&outing, outing.from))
         .with("day", Arg::Number(done.len() as f64 + 1.0))
         .with("least", Arg::Number(least as f64))
         .with("most", Arg::Number(most as f64));
@@ -57,22 +59,27 @@ pub(super) fn job(plan: &Plan<'_>, tray: &LivingTray<'_>) -> Option<Job> {
     )
 }
 
-/// The dates and weeks that setting out hangs on.
+/// The dates and weeks that setting out hangs on, and the odds of a frost after
+/// the day on which they go out, where a record of frosts tells them.
 pub(super) fn with_outing(
     plan: &Plan<'_>,
     say: Say,
     plants: Plants,
-    outing: &super::season::Outing,
+    (outing, out): (&super::season::Outing, NaiveDate),
 ) -> Say {
     let (weeks, most) = outing.crop.weeks_to_raise.unwrap_or_default();
-    let mut say = plan
+    let chance = chance_after(plan.picture, out);
+    let say = plan
         .named(say, plants)
         .with("from", Arg::Day(outing.from))
         .with("sown", Arg::Day(outing.sown))
         .with("weeks", Arg::Number(weeks))
-        .with("weeksmost", Arg::Number(most));
-    if let Some(frost) = outing.frost {
-        say = say.with("frost", Arg::Day(frost));
+        .with("weeksmost", Arg::Number(most))
+        .with("out", Arg::Day(out))
+        .with("record", Arg::Number(f64::from(u8::from(chance.is_some()))))
+        .with("chance", odds(chance.unwrap_or_default()));
+    match outing.frost {
+        Some(frost) => say.with("frost", Arg::Day(frost)),
+        None => say,
     }
-    say
 }

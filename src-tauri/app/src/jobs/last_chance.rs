@@ -2,9 +2,9 @@
 //! year for another.
 
 use super::{Job, Plan};
-use crate::judgement::last_sowing;
 use crate::rounds;
 use crate::say::{Arg, Say};
+use crate::season::last_sowing;
 use crate::view::JobKind;
 use chrono::{NaiveTime, TimeDelta};
 use plumule_journal::state::SowingState;

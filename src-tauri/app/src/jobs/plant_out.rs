@@ -45,7 +45,8 @@ pub(super) fn job(plan: &Plan<'_>, tray: &LivingTray<'_>, plants: Plants) -> Opt
         Hardiness::HalfHardy => "hardiness-half-hardy",
         Hardiness::Tender => "hardiness-tender",
     };
-    let why = with_outing(plan, Say::new(key), plants, &outing)
+    let out = day.max(plan.now.date());
+    let why = with_outing(plan, Say::new(key), plants, (&outing, out))
         .with("hardiness", Arg::Word(hardiness.to_owned()))
         .with("there", Arg::Number(f64::from(state.numbers.there)))
         .with("hardened", Arg::Number(hardened.len() as f64));

@@ -1,7 +1,7 @@
 //! When plants may go out: by frost dates, hardiness and weeks to raise.
 
 use super::{LivingTray, Plan};
-use crate::judgement::in_year;
+use crate::season::in_year;
 use chrono::{Datelike, Days, NaiveDate, TimeDelta};
 use plumule_agronomy::Crop;
 use plumule_journal::content::MonthDay;

@@ -277,7 +277,7 @@ mod last_chance {
         let tray = world.tray(Container::Cells, place, "2026-07-01 08:00");
         let sowing = world.sow("lettuce", 12, tray, 12, "2026-07-01 08:00");
         let lettuce = plumule_agronomy::crops().get("lettuce").unwrap();
-        let last = crate::judgement::last_sowing(&world.picture, lettuce, day("2026-07-01"));
+        let last = crate::season::last_sowing(&world.picture, lettuce, day("2026-07-01"));
         let scene = Scene {
             world,
             place,

@@ -1,8 +1,8 @@
 //! What is to be said of a sowing from what was seen of it.
 
-use super::season::last_sowing;
 use crate::growth::{Growth, Learnt, outlook_of};
 use crate::picture::Picture;
+use crate::season::last_sowing;
 use crate::temperature::Temperatures;
 use chrono::{Days, NaiveDate, NaiveDateTime};
 use plumule_agronomy::{

@@ -2,11 +2,13 @@
 //! when sowing is of use.
 
 pub(crate) mod csv;
+mod last;
 pub(crate) mod odds;
 #[cfg(test)]
 mod tests;
 
-use crate::judgement::{in_year, last_sowing};
+pub(crate) use last::{in_year, last_sowing};
+
 use crate::picture::Picture;
 use crate::say::{Arg, Say};
 use crate::view::{SeasonStanding, SeasonView};
@@ -33,37 +35,44 @@ pub(crate) fn season_view(picture: &Picture, crop: &Crop, today: NaiveDate) -> O
 }
 
 /// The dates of a season.
-struct Season {
-    sow: Window,
+pub(crate) struct Season {
+    pub(crate) sow: Window,
     set_out: Window,
-    last_useful: Option<NaiveDate>,
+    pub(crate) last_useful: Option<NaiveDate>,
 }
 
-/// The first season of which there is something to come, else the last.
-fn season(picture: &Picture, crop: &Crop, today: NaiveDate) -> Option<Season> {
-    let last_frost = picture.garden.described.as_ref()?.last_frost?;
-    let weeks = crop.set_out_weeks?;
-    let year = today.year();
-    let seasons = (year - 1..=year + 1).filter_map(|year| {
-        let set_out = set_out_window(in_year(last_frost, year)?, weeks).ok()?;
+/// The seasons of a crop that begin last year, this and the next; none where no
+/// last frost is known or the crop has no weeks to go out.
+pub(crate) fn seasons(picture: &Picture, crop: &Crop, today: NaiveDate) -> Vec<Season> {
+    let garden = picture.garden.described.as_ref();
+    let last_frost = garden.and_then(|garden| garden.last_frost);
+    let season = |year| {
+        let set_out = set_out_window(in_year(last_frost?, year)?, crop.set_out_weeks?).ok()?;
         let sow = sowing_window(set_out, crop.weeks_to_raise).ok()?;
         Some(Season {
             last_useful: last_sowing(picture, crop, sow.first),
             sow,
             set_out,
         })
-    });
-    seasons.into_iter().find(|season| season.over() >= today)
+    };
+    let year = today.year();
+    (year - 1..=year + 1).filter_map(season).collect()
+}
+
+/// The first season of which there is something to come.
+pub(crate) fn season(picture: &Picture, crop: &Crop, today: NaiveDate) -> Option<Season> {
+    let mut seasons = seasons(picture, crop, today).into_iter();
+    seasons.find(|season| season.over() >= today)
 }
 
 impl Season {
     /// The last day on which sowing for it is of use.
-    fn over(&self) -> NaiveDate {
+    pub(crate) fn over(&self) -> NaiveDate {
         self.last_useful
             .map_or(self.sow.last, |last| last.max(self.sow.last))
     }
 
-    fn standing(&self, today: NaiveDate) -> SeasonStanding {
+    pub(crate) fn standing(&self, today: NaiveDate) -> SeasonStanding {
         if today < self.sow.first {
             SeasonStanding::Early
         } else if today <= self.sow.last {

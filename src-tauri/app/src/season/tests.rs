@@ -6,7 +6,7 @@ use super::season_view;
 use crate::view::SeasonStanding;
 use crate::world::{World, day};
 use plumule_agronomy::{Half, crops};
-use plumule_journal::content::{FrostReckoned, FrostSpread, MonthDay};
+use plumule_journal::content::MonthDay;
 
 fn season(world: &World, crop: &str, today: &str) -> crate::view::SeasonView {
     season_view(&world.picture, crops().get(crop).unwrap(), day(today)).unwrap()
@@ -65,21 +65,9 @@ fn without_a_last_frost_nothing_is_said() {
     assert!(season_view(&world.picture, tomato, day("2026-01-20")).is_none());
 }
 
-/// Last frosts about 10 May, give or take 10 days; in 8 of 10 years.
 fn with_record() -> World {
     let mut world = World::new();
-    world.picture.garden.frost = Some(FrostReckoned {
-        threshold_c: 0.0,
-        first_day: day("2010-01-01"),
-        last_day: day("2019-12-31"),
-        spring: Some(FrostSpread {
-            mean_day: f64::from(-66),
-            deviation_days: 10.0,
-            years: 8,
-            full_years: 10,
-        }),
-        autumn: None,
-    });
+    world.frost_record();
     world
 }
 

@@ -1,11 +1,11 @@
 //! What to sow now.
 
 use crate::growth::Learnt;
-use crate::judgement::{last_sowing, sowing_windows};
 use crate::packet_words;
 use crate::picture::Picture;
 use crate::say::{Arg, Say};
-use crate::view::SowNow;
+use crate::season::season;
+use crate::view::{SeasonStanding, SowNow};
 use chrono::NaiveDate;
 use plumule_agronomy::{Crop, crops};
 use plumule_journal::content::MonthDay;
@@ -45,18 +45,13 @@ pub(super) fn sow_now(picture: &Picture, packets: &[PacketState], today: NaiveDa
 
 /// In the window for raising it; or after it, while it can still ripen.
 fn open_now(picture: &Picture, crop: &Crop, today: NaiveDate) -> Option<(Say, Option<NaiveDate>)> {
-    let windows = sowing_windows(picture, crop, today);
-    let mut begun = windows.into_iter();
-    let begun = begun.rfind(|window| window.first <= today)?;
-    if today <= begun.last {
-        let say = Say::new("now-until").with("last", Arg::Day(begun.last));
-        return Some((say, Some(begun.last)));
-    }
-    let late = last_sowing(picture, crop, begun.last)?;
-    (today <= late).then(|| {
-        let say = Say::new("now-late").with("last", Arg::Day(late));
-        (say, Some(late))
-    })
+    let season = season(picture, crop, today)?;
+    let (key, last) = match season.standing(today) {
+        SeasonStanding::Early => return None,
+        SeasonStanding::Now => ("now-until", season.sow.last),
+        SeasonStanding::Late => ("now-late", season.over()),
+    };
+    Some((Say::new(key).with("last", Arg::Day(last)), Some(last)))
 }
 
 /// In weeks from the last frost.

@@ -1,11 +1,9 @@
 //! Until when a sowing is of use.
 
+use super::odds::hemisphere;
 use crate::picture::Picture;
 use chrono::{Datelike, NaiveDate};
-use plumule_agronomy::{
-    Crop, Hardiness, Hemisphere, Window, end_of_growth, last_useful_sowing, set_out_window,
-    sowing_window,
-};
+use plumule_agronomy::{Crop, Hardiness, end_of_growth, last_useful_sowing};
 use plumule_journal::content::MonthDay;
 
 /// The last useful day to sow a crop in the season that a sowing is for. None
@@ -21,18 +19,13 @@ pub(crate) fn last_sowing(picture: &Picture, crop: &Crop, sown: NaiveDate) -> Op
     };
     let year = sown.year();
     let end = (year..=year + 1).filter_map(end).find(|end| *end > sown)?;
-    let hemisphere = if picture.southern() {
-        Hemisphere::South
-    } else {
-        Hemisphere::North
-    };
     let (quickest, _) = maturity.days;
     let last = last_useful_sowing(
         end,
         quickest,
         maturity.from,
         crop.weeks_to_raise,
-        hemisphere,
+        hemisphere(picture),
         crop.ripens_after_equinox,
     );
     last.ok().filter(|last| *last >= sown)
@@ -42,17 +35,4 @@ pub(crate) fn last_sowing(picture: &Picture, crop: &Crop, sown: NaiveDate) -> Op
 pub(crate) fn in_year(day: MonthDay, year: i32) -> Option<NaiveDate> {
     NaiveDate::from_ymd_opt(year, day.month, day.day)
         .or_else(|| NaiveDate::from_ymd_opt(year, day.month, day.day.checked_sub(1)?))
-}
-
-/// When a crop is usually sown to be planted out, last year, this and the next;
-/// none where no last frost is known or the crop is not planted out.
-pub(crate) fn sowing_windows(picture: &Picture, crop: &Crop, today: NaiveDate) -> Vec<Window> {
-    let garden = picture.garden.described.as_ref();
-    let last_frost = garden.and_then(|garden| garden.last_frost);
-    let window = |year| {
-        let set_out = set_out_window(in_year(last_frost?, year)?, crop.set_out_weeks?).ok()?;
-        sowing_window(set_out, crop.weeks_to_raise).ok()
-    };
-    let year = today.year();
-    (year - 1..=year + 1).filter_map(window).collect()
 }
