@@ -1,6 +1,6 @@
 //! What share of the seedlings is up at a progress.
 
-use crate::{Error, normal};
+use crate::{Curve, Error, normal};
 
 /// The spread of ln progress within a sowing where a crop states none: 0.12 in
 /// log10 (judgement, from the 0.10 to 0.20 usual for emergence from compost).
@@ -13,6 +13,10 @@ pub const PROGRESS_EPSILON: f64 = 1e-9;
 /// The part of τ that is of the kind: how far packets of one crop differ in
 /// speed before anything is known of one (judgement).
 pub const TAU_KIND: f64 = 0.20;
+
+/// A packet is believed up to so many times slower or quicker than its crop
+/// (judgement: beyond that it is a misprint, or meant for another temperature).
+const STATED_FACTOR: f64 = 4.0;
 
 const TAU_UNREAD: f64 = 0.35;
 const TAU_READ_DAILY: f64 = 0.15;
@@ -172,4 +176,27 @@ pub(crate) fn tau_of_temperature(share_of_days_with_reading: f64) -> f64 {
 /// ```
 pub fn old_seed_time_factor(germination: f64, packed_germination: f64) -> Option<TimeFactor> {
     (germination < OLD_SEED_SHARE * packed_germination).then_some(OLD_SEED)
+}
+
+/// The mean of ln s by the days to come up that a packet states.
+///
+/// `days` are the fewest and most, above 0; `at_c` the temperature they are for,
+/// °C. Half are taken to be up after √(fewest · most) days, the middle of a span
+/// of log-normal times, so that ln s is the logarithm of the progress that
+/// `curve` makes in them; held to a factor of 4 either way (judgement). `None`
+/// where the curve has none come up at that temperature, or for days that cannot
+/// be.
+///
+/// ```
+/// # use plumule_agronomy::{crops, stated_mean_ln};
+/// let tomato = &crops().get("tomato").unwrap().curve;
+/// // 8 days at 20 °C by the crop book: 16 are twice as many.
+/// let slow = stated_mean_ln(tomato, (8.0, 32.0), 20.0).unwrap();
+/// assert!((slow - 2.0_f64.ln()).abs() < 1e-9);
+/// assert_eq!(stated_mean_ln(tomato, (8.0, 32.0), 2.0), None);
+/// ```
+pub fn stated_mean_ln(curve: &Curve, days: (f64, f64), at_c: f64) -> Option<f64> {
+    let progress = (days.0 * days.1).sqrt() * curve.rate_per_day(at_c);
+    let most = STATED_FACTOR.ln();
+    (progress.is_finite() && progress > 0.0).then(|| progress.ln().clamp(-most, most))
 }

@@ -56,7 +56,7 @@ pub use degree_days::degree_days;
 pub use drying::{drying_interval_days, vapour_pressure_kpa};
 pub use emergence::{
     PROGRESS_EPSILON, SIGMA, TAU_KIND, TimeFactor, average_emerged_share, emerged_share,
-    old_seed_time_factor, tau,
+    old_seed_time_factor, stated_mean_ln, tau,
 };
 pub use enough::{CONFIDENCE, MOST_SEEDS, cells_to_sow, seeds_to_sow};
 pub use error::Error;

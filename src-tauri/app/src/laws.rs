@@ -118,6 +118,7 @@ impl Grower {
                 harvested_year: None,
                 sow_by: None,
                 stated_germination: None,
+                stated_days: None,
                 seeds: None,
                 storage: Storage::WarmRoom,
                 treated: false,

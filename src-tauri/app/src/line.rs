@@ -5,8 +5,8 @@ use crate::names::Names;
 use crate::say::{Arg, Say};
 use crate::words::{key, word};
 use plumule_journal::content::{
-    Content, Counted, Explained, Felt, HeatOff, JobKey, Leaving, Left, ReadingTaken, Seeds, Shown,
-    Sown, Up, WentOn,
+    Content, Counted, Explained, Felt, HeatOff, JobKey, Leaving, Left, PacketDescribed,
+    ReadingTaken, Seeds, Shown, Sown, Up, WentOn,
 };
 use plumule_journal::id::{PacketId, PlaceId, TestId};
 use plumule_journal::subject::Plants;
@@ -88,9 +88,7 @@ pub(crate) fn line(names: &Names<'_>, content: &Content) -> Result<Say, AppError
         Content::PlaceDescribed(place) => {
             Say::new("line-place-described").with("place", Arg::Text(place.name.clone()))
         }
-        Content::PacketDescribed(packet) => Say::new("line-packet-described")
-            .with("crop", crate::words::crop(&packet.crop))
-            .with("variety", crate::words::variety(&packet.variety)),
+        Content::PacketDescribed(packet) => packet_say(packet),
         Content::SeedsCounted(it) => {
             of_packet(names, "line-seeds-counted", it.packet)?.with("left", number(it.left))
         }
@@ -206,6 +204,18 @@ fn of_test(names: &Names<'_>, line: &str, test: TestId, sprouted: u32) -> Result
     Ok(say
         .with("sprouted", number(sprouted))
         .with("seeds", number(seeds)))
+}
+
+fn packet_say(packet: &PacketDescribed) -> Say {
+    let say = match packet.stated_days {
+        Some(stated) => Say::new("line-packet-described-days")
+            .with("from", number(stated.from))
+            .with("to", number(stated.to))
+            .with("spread", number(stated.to.saturating_sub(stated.from))),
+        None => Say::new("line-packet-described"),
+    };
+    say.with("crop", crate::words::crop(&packet.crop))
+        .with("variety", crate::words::variety(&packet.variety))
 }
 
 fn sown_say(names: &Names<'_>, sown: &Sown) -> Result<Say, AppError> {

@@ -1,9 +1,10 @@
 //! Packets in words: what they are worth, what they want, what to beware of.
 
-use crate::growth::{Learnt, outlook_of};
+use crate::growth::{Learnt, outlook_of, stated_pace};
 use crate::say::{Arg, Say};
+use crate::settings::range;
 use crate::stage::reference;
-use crate::view::{CropName, PacketForm, PacketLine, TreatmentWanted};
+use crate::view::{CropName, PacketForm, PacketLine, StatedDaysForm, TreatmentWanted};
 use crate::words::{key, word};
 use chrono::NaiveDate;
 use plumule_agronomy::{Crop, LightNeed, MaturityFrom, Treatment, crops};
@@ -80,22 +81,37 @@ pub(crate) fn own(learnt: &Learnt) -> Option<Say> {
 }
 
 /// How fast it came up so far against what is usual, where that tells.
-pub(crate) fn pace(learnt: &Learnt, crop: &Crop) -> Option<Say> {
-    let pace = learnt.pace(crop)?;
-    let off = pace.factor - 1.0;
-    let key = if off.abs() < PACE_WORTH_A_WORD {
-        "learnt-pace-usual"
-    } else if off > 0.0 {
-        "learnt-pace-slower"
-    } else {
-        "learnt-pace-quicker"
-    };
+pub(crate) fn pace(learnt: &Learnt, crop: &Crop, described: &PacketDescribed) -> Option<Say> {
+    let pace = learnt.pace(crop, described)?;
     Some(
-        Say::new(key)
-            .with("share", Arg::Share(off.abs()))
+        against_usual("learnt-pace", pace.factor)
             .with("others", Arg::Number(f64::from(u8::from(pace.of_crop))))
             .with("crop", crate::words::crop(&crop.key)),
     )
+}
+
+/// What the days stated on it are reckoned as, where there are any.
+pub(crate) fn stated(described: &PacketDescribed) -> Option<Say> {
+    described.stated_days?;
+    let crop = crops().get(&described.crop)?;
+    let say = match stated_pace(crop, described) {
+        Some(mean_ln) => against_usual("stated-pace", mean_ln.exp()),
+        None => Say::new("stated-pace-none"),
+    };
+    Some(say.with("crop", crate::words::crop(&crop.key)))
+}
+
+/// A pace in words; the usual is 1.
+fn against_usual(set: &str, factor: f64) -> Say {
+    let off = factor - 1.0;
+    let which = if off.abs() < PACE_WORTH_A_WORD {
+        "usual"
+    } else if off > 0.0 {
+        "slower"
+    } else {
+        "quicker"
+    };
+    Say::new(format!("{set}-{which}")).with("share", Arg::Share(off.abs()))
 }
 
 /// Its need of light, where it has one.
@@ -201,6 +217,11 @@ pub(crate) fn form(described: &PacketDescribed) -> PacketForm {
         packed_year: described.packed_year,
         harvested_year: described.harvested_year,
         stated_germination: described.stated_germination,
+        stated_days: described.stated_days.map(|stated| StatedDaysForm {
+            from: stated.from,
+            to: stated.to,
+            at: stated.at.map(range),
+        }),
         seeds: described.seeds,
         storage: described.storage.as_str().to_owned(),
         treated: described.treated,

@@ -75,11 +75,10 @@ impl<'a> Temperatures<'a> {
         })
     }
 
-    /// Whether a reading tells of a day.
-    pub(crate) fn read_on(&self, place: PlaceId, day: NaiveDate) -> bool {
-        self.places
-            .get(&place)
-            .is_some_and(|record| record.days.contains_key(&day))
+    /// Whether a reading holds for a day: its own, or one of the days before.
+    pub(crate) fn read_for(&self, place: PlaceId, day: NaiveDate) -> bool {
+        let record = self.places.get(&place);
+        record.is_some_and(|record| record.known(day).next().is_some())
     }
 
     /// What a place runs between at a moment at which its heat is off.
@@ -149,9 +148,14 @@ impl<'a> Record<'a> {
 
     /// One half of a day, or the last of the days before.
     fn carried(&self, day: NaiveDate, half: impl Fn(&Known) -> Option<f64>) -> Option<f64> {
-        let first = day.checked_sub_days(Days::new(CARRY_DAYS))?;
-        let mut latest_first = self.days.range(first..=day).rev();
-        latest_first.find_map(|(_, known)| half(known))
+        self.known(day).find_map(half)
+    }
+
+    /// What readings tell of a day and of those before that hold for it, the
+    /// latest first.
+    fn known(&self, day: NaiveDate) -> impl Iterator<Item = &Known> {
+        let first = day.checked_sub_days(Days::new(CARRY_DAYS)).unwrap_or(day);
+        self.days.range(first..=day).rev().map(|(_, known)| known)
     }
 
     fn to_come(&self, today: NaiveDate) -> RangeC {

@@ -234,9 +234,15 @@ fn again(picture: &Picture, sowing: &SowingState) -> Vec<Relative> {
 /// What finished sowings of its packet, else of its crop, taught.
 fn taught(picture: &Picture, sowing: &SowingState) -> Vec<Say> {
     let learnt = Learnt::for_sowing(picture, sowing);
+    let Some(packet) = picture.packets.get(&sowing.packet()) else {
+        return Vec::new();
+    };
+    let described = &packet.described;
     let crop = picture.book_crop(Plants::Sowing(sowing.sown.sowing));
-    let pace = crop.and_then(|crop| packet_words::pace(&learnt, crop));
-    packet_words::own(&learnt).into_iter().chain(pace).collect()
+    let pace = crop.and_then(|crop| packet_words::pace(&learnt, crop, described));
+    let own = packet_words::own(&learnt);
+    let says = [packet_words::stated(described), own, pace];
+    says.into_iter().flatten().collect()
 }
 
 fn relative(

@@ -66,6 +66,8 @@ pub const REFUSALS: &[&str] = &[
     "latitude_out_of_range",
     "month_day_unknown",
     "germination_out_of_range",
+    // most
+    "days_out_of_range",
     "saved_from_f1",
     "test_closed",
     // seeds

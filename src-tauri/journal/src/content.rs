@@ -12,7 +12,8 @@ pub use care::{
     CameBack, FrostReckoned, FrostSpread, HeatBack, NightForecast, OfPlace, Sheltered, Treatment,
 };
 pub use seed::{
-    PacketDescribed, SeedsCounted, StockTaken, TestClosed, TestCounted, TestStarted, ToBuy,
+    PacketDescribed, SeedsCounted, StatedDays, StockTaken, TestClosed, TestCounted, TestStarted,
+    ToBuy,
 };
 pub use seen::{Explained, Noticed, SeedsLost};
 

@@ -75,6 +75,7 @@ pub(crate) fn packet(n: u128) -> PacketDescribed {
         harvested_year: None,
         sow_by: None,
         stated_germination: Some(0.9),
+        stated_days: None,
         seeds: Some(200),
         storage: Storage::CoolCupboard,
         treated: false,

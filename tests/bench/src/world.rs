@@ -232,6 +232,7 @@ fn packets(acts: &mut Acts, day: NaiveDate) -> Vec<PacketId> {
             harvested_year: None,
             sow_by: None,
             stated_germination: Some(0.88),
+            stated_days: None,
             seeds: Some(500),
             storage: Storage::CoolCupboard,
             treated: false,

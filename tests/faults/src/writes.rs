@@ -60,6 +60,7 @@ fn content(n: u64) -> Content {
             harvested_year: None,
             sow_by: None,
             stated_germination: Some(0.9),
+            stated_days: None,
             seeds: Some(200),
             storage: Storage::CoolCupboard,
             treated: false,

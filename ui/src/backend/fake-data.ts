@@ -324,7 +324,7 @@ export const timeline: TimelineLine[] = [
 ];
 
 const form = (key: string, variety: string, rest: Partial<PacketForm>): PacketForm => ({
-  crop: key, variety, packed_year: null, harvested_year: null, stated_germination: null, seeds: null,
+  crop: key, variety, packed_year: null, harvested_year: null, stated_germination: null, stated_days: null, seeds: null,
   storage: 'cool_cupboard', treated: false, source: '', note: '', sow_by: null, f1: false, saved_from: null, price: '', ...rest,
 });
 
@@ -357,7 +357,7 @@ function page(id: string, key: string, variety: string, rest: Partial<PacketForm
 export const crops = ['bean_snap', 'beet', 'cabbage', 'carrot', 'celery', 'corn_sweet', 'eggplant', 'lettuce', 'onion', 'parsley', 'parsnip', 'pepper', 'tomato'];
 
 export const packets: PacketPage[] = [
-  page('p-tomato', 'tomato', 'Amber Lantern', { packed_year: 2025, seeds: 30, stated_germination: 0.9, source: 'Swap table' }, [0.72, 0.94], 2, 18),
+  page('p-tomato', 'tomato', 'Amber Lantern', { packed_year: 2025, seeds: 30, stated_germination: 0.9, stated_days: { from: 8, to: 18, at: { min_c: 18, max_c: 22 } }, source: 'Swap table' }, [0.72, 0.94], 2, 18),
   page('p-pepper', 'pepper', 'Little Bell', { packed_year: 2024, storage: 'fridge_sealed' }, [0.6, 0.9], 1, null),
   page('p-aub', 'eggplant', 'Dusk', { packed_year: 2019, storage: 'warm_room' }, [0.2, 0.5], 1, 9),
   page('p-let', 'lettuce', 'Curled Butter', { harvested_year: 2025 }, [0.7, 0.9], 3, null),

@@ -123,6 +123,7 @@ export function packet(id: string, long: boolean): PacketView | null {
     row: long ? lengthened(row(page)) : row(page),
     outlook: page.outlook,
     own: page.own,
+    stated: page.described.stated_days ? say('stated-pace-slower', { crop: data.word('crop-tomato'), share: { as: 'share', value: 0.46 } }) : null,
     season: page.season,
     tested: tested ? say('outlook-tested', { day: on(-386), sprouted: n(13), seeds: n(20) }) : null,
     cautions: page.described.treated ? [say('fake-caution-treated-seed')] : [],
@@ -144,7 +145,7 @@ export function packet(id: string, long: boolean): PacketView | null {
   };
 }
 
-const fields = ['crop', 'variety', 'packed', 'harvested', 'sow_by', 'stated_germination', 'seeds', 'storage', 'treated', 'f1', 'source', 'price', 'note', 'in_use'];
+const fields = ['crop', 'variety', 'packed', 'harvested', 'sow_by', 'stated_germination', 'stated_days', 'stated_at_c', 'seeds', 'storage', 'treated', 'f1', 'source', 'price', 'note', 'in_use'];
 
 /** What a made-up table would bring. */
 export function table(form: ImportForm, long: boolean): ImportView {
@@ -152,7 +153,7 @@ export function table(form: ImportForm, long: boolean): ImportView {
   const names = ['Plant', 'Variety', 'Year', 'Shelf', 'Seeds'];
   const samples = ['Tomato', long ? 'Amber Lantern of the Long Northern Border, Second Early Improved' : 'Amber Lantern', '2025', '3', '30'];
   const packet = (key: string, variety: string): PacketForm => ({
-    crop: key, variety, packed_year: 2025, harvested_year: null, stated_germination: null, seeds: 30, storage: 'cool_cupboard',
+    crop: key, variety, packed_year: 2025, harvested_year: null, stated_germination: null, stated_days: null, seeds: 30, storage: 'cool_cupboard',
     treated: false, source: '', note: '', sow_by: null, f1: false, saved_from: null, price: '',
   });
   return {

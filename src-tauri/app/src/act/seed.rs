@@ -1,11 +1,12 @@
 //! Packets, their stock, germination tests, what to buy.
 
-use super::parse::{known, plants};
+use super::parse::{known, plants, range};
 use super::{Made, Maker};
 use crate::error::AppError;
 use crate::view::PacketForm;
 use plumule_journal::content::{
-    Content, PacketDescribed, SeedsCounted, StockTaken, TestClosed, TestCounted, TestStarted, ToBuy,
+    Content, PacketDescribed, SeedsCounted, StatedDays, StockTaken, TestClosed, TestCounted,
+    TestStarted, ToBuy,
 };
 use plumule_journal::id::{ItemId, PacketId, TestId};
 use plumule_journal::state::TestState;
@@ -140,6 +141,11 @@ pub(crate) fn described(
         harvested_year: form.harvested_year,
         sow_by: form.sow_by,
         stated_germination: form.stated_germination,
+        stated_days: form.stated_days.map(|stated| StatedDays {
+            from: stated.from,
+            to: stated.to,
+            at: stated.at.map(range),
+        }),
         seeds: form.seeds,
         storage: known(&form.storage)?,
         treated: form.treated,

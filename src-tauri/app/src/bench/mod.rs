@@ -97,8 +97,8 @@ fn bench_place(
         let seeds = packet
             .seeds_left()
             .map_or(SEEDS, |left| left.clamp(1, SEEDS));
-        let (crop, id) = (&packet.described.crop, place.described.place);
-        growth_in(picture, crop, seeds, (&worth, &learnt), id, now)
+        let (described, id) = (&packet.described, place.described.place);
+        growth_in(picture, described, seeds, (&worth, &learnt), id, now)
     });
     let crop = chosen.and_then(book_crop);
     let warnings = match (crop, &growth) {

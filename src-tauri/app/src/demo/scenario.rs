@@ -359,6 +359,7 @@ pub(super) fn garden(diary: &mut Diary) {
                 harvested_year: None,
                 sow_by: None,
                 stated_germination: (*years == 1).then_some(0.88),
+                stated_days: None,
                 seeds: Some(*seeds),
                 storage: if *years > 5 {
                     Storage::WarmRoom

@@ -145,10 +145,13 @@ pub(super) fn packets(journal: &Journal) -> Result<Vec<u8>, AppError> {
         "in_use",
         "f1",
         "price",
+        "stated_days",
+        "stated_at_c",
     ];
     let rows = journal.packets()?.into_iter().map(|packet| {
         let left = packet.seeds_left();
         let it = packet.described;
+        let at = it.stated_days.and_then(|stated| stated.at);
         vec![
             text(&it.crop),
             text(&it.variety),
@@ -166,6 +169,8 @@ pub(super) fn packets(journal: &Journal) -> Result<Vec<u8>, AppError> {
             plain(!it.retired),
             plain(it.f1),
             text(&it.price),
+            maybe(it.stated_days.map(|it| format!("{} to {}", it.from, it.to))),
+            maybe(at.map(|at| format!("{} to {}", at.min_c, at.max_c))),
         ]
     });
     table(&names, rows)

@@ -25,7 +25,8 @@ pub(crate) struct Course {
     pub(crate) progress: f64,
     /// Mean temperature since it was sown, °C; none if that is not an hour ago.
     pub(crate) mean_c: Option<f64>,
-    /// Share of its days, today among them, of which a reading tells.
+    /// Share of its days, today among them, for which a reading holds: the others
+    /// are as usual, and nobody knows how far from it.
     pub(crate) read_share: f64,
     /// The mean it is reckoned to stand at from tomorrow, °C.
     pub(crate) mean_to_come_c: f64,
@@ -148,7 +149,7 @@ pub(crate) fn course(
         degrees += until_now.degrees;
         hours += until_now.hours;
         days += 1.0;
-        read += f64::from(u8::from(walk.read_on(day)));
+        read += f64::from(u8::from(walk.read_for(day)));
         course.ranges.push(whole.range);
         day = day.succ_opt()?;
     }
@@ -190,11 +191,11 @@ struct Gained {
 }
 
 impl Walk<'_> {
-    fn read_on(&self, day: NaiveDate) -> bool {
+    fn read_for(&self, day: NaiveDate) -> bool {
         let noon = day.and_time(NaiveTime::MIN) + TimeDelta::hours(12);
         self.bed
             .place_at(noon)
-            .is_some_and(|place| self.temperatures.read_on(place, day))
+            .is_some_and(|place| self.temperatures.read_for(place, day))
     }
 
     /// What a day gives, up to a moment of it.

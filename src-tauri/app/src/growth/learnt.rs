@@ -1,15 +1,15 @@
 //! What finished sowings of a packet taught: its worth and its speed.
 
-use super::packet::YEAR_DAYS;
+use super::packet::{YEAR_DAYS, sound_pace, stated_pace};
 use super::{Seen, seen};
 use crate::picture::Picture;
 use crate::temperature::Temperatures;
 use chrono::{NaiveDate, NaiveDateTime};
 use plumule_agronomy::{
-    Crop, Finished, PacketOutlook, TAU_KIND, Test, TimeFactor, crops, learnt_time_factor,
+    Crop, Finished, PacketOutlook, Test, TimeFactor, crops, learnt_time_factor,
     old_seed_time_factor, tau,
 };
-use plumule_journal::content::{Leaving, Seeds};
+use plumule_journal::content::{Leaving, PacketDescribed, Seeds};
 use plumule_journal::id::PacketId;
 use plumule_journal::state::{PacketState, SowingState, TrayState};
 use plumule_journal::words::{Blame, LossCause};
@@ -212,39 +212,64 @@ impl Learnt {
     }
 
     /// How fast it came up so far, where that was seen.
-    pub(crate) fn pace(&self, crop: &Crop) -> Option<Pace> {
-        let own = speeds(&self.lessons);
-        let of_crop = own.is_empty();
-        let speeds = if of_crop { speeds(&self.of_crop) } else { own };
+    pub(crate) fn pace(&self, crop: &Crop, described: &PacketDescribed) -> Option<Pace> {
+        let (speeds, of_crop) = self.speeds(crop, described);
         if speeds.is_empty() {
             return None;
         }
-        let learnt = learnt_time_factor(FRESH, crop.sigma, &speeds).ok()?;
+        let sound = sound_pace(crop, described);
+        let learnt = learnt_time_factor(sound, crop.sigma, &speeds).ok()?;
         Some(Pace {
             factor: learnt.mean_ln.exp(),
             of_crop,
         })
     }
 
-    /// What is known of its speed: by its age, by what came of it, and by how
-    /// well its temperatures are known.
+    /// As if sowings of other packets had taught it.
+    #[cfg(test)]
+    pub(super) fn as_of_others(self) -> Self {
+        Self {
+            lessons: Vec::new(),
+            of_crop: self.lessons,
+        }
+    }
+
+    /// How fast its own sowings were; where they do not tell, those of other
+    /// packets, and then true. A packet that states its own days is not like
+    /// others.
+    fn speeds(&self, crop: &Crop, described: &PacketDescribed) -> (Vec<Finished>, bool) {
+        let own = speeds(&self.lessons);
+        if own.is_empty() && stated_pace(crop, described).is_none() {
+            return (speeds(&self.of_crop), true);
+        }
+        (own, false)
+    }
+
+    /// What is known of its speed: by its age, by what it states and what came of
+    /// it, and by how well its temperatures are known.
     pub(crate) fn time_factor(
         &self,
         crop: &Crop,
+        described: &PacketDescribed,
         worth: &PacketOutlook,
         read_share: f64,
     ) -> TimeFactor {
+        let sound = sound_pace(crop, described);
+        let (mut speeds, of_crop) = self.speeds(crop, described);
         let old = old_seed_time_factor(worth.germination, worth.packed_germination);
-        let speeds = speeds(&self.lessons);
-        if let (Some(old), true) = (old, speeds.is_empty()) {
-            return old;
+        let kind = old.map_or(sound, |old| TimeFactor {
+            mean_ln: sound.mean_ln + old.mean_ln,
+            ..old
+        });
+        if old.is_some() {
+            // What sound seed of other packets did tells nothing of old seed.
+            if of_crop {
+                speeds.clear();
+            }
+            if speeds.is_empty() {
+                return kind;
+            }
         }
-        // What sound seed of other packets did tells nothing of old seed.
-        let speeds = match old {
-            None if speeds.is_empty() => self::speeds(&self.of_crop),
-            _ => speeds,
-        };
-        let kind = old.unwrap_or(FRESH);
         let kind = learnt_time_factor(kind, crop.sigma, &speeds).unwrap_or(kind);
         TimeFactor {
             mean_ln: kind.mean_ln,
@@ -256,9 +281,3 @@ impl Learnt {
 fn speeds(lessons: &[Lesson]) -> Vec<Finished> {
     lessons.iter().filter_map(|lesson| lesson.speed).collect()
 }
-
-/// Before anything is known of seed that is not old.
-pub(super) const FRESH: TimeFactor = TimeFactor {
-    mean_ln: 0.0,
-    tau: TAU_KIND,
-};

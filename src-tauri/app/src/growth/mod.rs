@@ -11,7 +11,7 @@ mod view;
 
 pub(crate) use cold::{Cold, ColdKind};
 pub(crate) use learnt::{Learnt, PAST_SOWINGS, Past, learn};
-pub(crate) use packet::outlook_of;
+pub(crate) use packet::{outlook_of, sound_pace, stated_pace};
 pub(crate) use place::growth_in;
 
 use crate::picture::Picture;
@@ -100,7 +100,7 @@ pub(crate) fn growth_at(
     let least = (f64::from(up) / crop.seedlings_per_seed.max(1.0)).ceil() as u32;
     let sound = sowing.seeds().saturating_sub(sowing.seeds_lost());
     let seeds = sound.max(least).clamp(1, MOST_SEEDS);
-    let time_factor = learnt.time_factor(crop, &worth, course.read_share);
+    let time_factor = learnt.time_factor(crop, &packet.described, &worth, course.read_share);
     Some(Growth {
         crop,
         sown: began.date(),

@@ -1,8 +1,11 @@
-//! What a packet is worth on a day.
+//! What a packet is worth on a day, and how fast it is by what it states.
 
 use super::Learnt;
 use chrono::NaiveDate;
-use plumule_agronomy::{Crop, PacketOutlook, Storage, Test, crops, packet_outlook};
+use plumule_agronomy::{
+    Crop, PacketOutlook, Storage, TAU_KIND, Test, TimeFactor, crops, packet_outlook, stated_mean_ln,
+};
+use plumule_journal::content::PacketDescribed;
 use plumule_journal::state::{PacketState, PacketTest};
 use plumule_journal::words;
 
@@ -71,4 +74,27 @@ fn age_years(packet: &PacketState, crop: &Crop, on: NaiveDate) -> f64 {
         (None, None) => UNDATED_YEARS,
     };
     age.clamp(0.0, 1000.0)
+}
+
+/// The mean of ln s by the days to come up that a packet states; where it names
+/// no temperature, in the middle of what is recommended for the crop (judgement:
+/// that is what such days are printed for). None where it states none, or where
+/// by the crop book none come up at that temperature.
+pub(crate) fn stated_pace(crop: &Crop, described: &PacketDescribed) -> Option<f64> {
+    let stated = described.stated_days?;
+    let (low, high) = crop.recommended_c;
+    let at_c = stated
+        .at
+        .map_or(low.midpoint(high), |at| at.min_c.midpoint(at.max_c));
+    let days = (f64::from(stated.from), f64::from(stated.to));
+    stated_mean_ln(&crop.curve, days, at_c)
+}
+
+/// What is known of the speed of seed that is not old before any came up: by its
+/// packet, else as is usual for the crop.
+pub(crate) fn sound_pace(crop: &Crop, described: &PacketDescribed) -> TimeFactor {
+    TimeFactor {
+        mean_ln: stated_pace(crop, described).unwrap_or(0.0),
+        tau: TAU_KIND,
+    }
 }

@@ -9,6 +9,7 @@ use crate::view::{DueView, RangeView};
 use crate::words;
 use chrono::{Days, NaiveDate, NaiveDateTime};
 use plumule_agronomy::{Crop, Curve, PacketOutlook, crops};
+use plumule_journal::content::PacketDescribed;
 use plumule_journal::id::PlaceId;
 
 /// The last days whose readings tell how well a place is known.
@@ -34,13 +35,13 @@ pub(crate) struct PlaceGrowth {
 /// crop book or a place that is not known.
 pub(crate) fn growth_in(
     picture: &Picture,
-    crop_key: &str,
+    described: &PacketDescribed,
     seeds: u32,
     (worth, learnt): (&PacketOutlook, &Learnt),
     place: PlaceId,
     now: NaiveDateTime,
 ) -> Option<PlaceGrowth> {
-    let crop = crops().get(crop_key)?;
+    let crop = crops().get(&described.crop)?;
     let temperatures = Temperatures::of(picture);
     let today = now.date();
     let range = temperatures.day(place, today.succ_opt()?, today)?;
@@ -54,7 +55,7 @@ pub(crate) fn growth_in(
     };
     let course = course(&temperatures, &bed, &crop.curve, now, now, &[])?;
     let read_share = read_share(&temperatures, place, today);
-    let time_factor = learnt.time_factor(crop, worth, read_share);
+    let time_factor = learnt.time_factor(crop, described, worth, read_share);
     let due = due(
         crop,
         &course,
@@ -76,7 +77,9 @@ pub(crate) fn growth_in(
 
 fn read_share(temperatures: &Temperatures<'_>, place: PlaceId, today: NaiveDate) -> f64 {
     let days = (0..LAST_DAYS).filter_map(|back| today.checked_sub_days(Days::new(back)));
-    days.filter(|day| temperatures.read_on(place, *day)).count() as f64 / LAST_DAYS as f64
+    days.filter(|day| temperatures.read_for(place, *day))
+        .count() as f64
+        / LAST_DAYS as f64
 }
 
 fn say(crop: &Crop, due: DueView, mean_c: f64, today: NaiveDate) -> Say {

@@ -4,7 +4,7 @@
 use super::*;
 use crate::say::Arg;
 use crate::world::{World, at, day};
-use plumule_journal::content::{Leaving, Seeds};
+use plumule_journal::content::{Leaving, RangeC, Seeds, Shown, StatedDays};
 use plumule_journal::id::{SowingId, TrayId};
 use plumule_journal::state::{Ended, LeftAt};
 use plumule_journal::words::{Container, Feel, LossCause, Watering};
@@ -170,7 +170,7 @@ fn the_bench_says_where_none_comes_up_and_why() {
         let now = at("2026-03-02 00:00");
         growth_in(
             &world.picture,
-            "tomato",
+            &packet.described,
             10,
             (&worth, &Learnt::default()),
             place,
@@ -272,11 +272,78 @@ fn a_slow_packet_is_learnt_from_the_looks_around_its_half() {
     let packets = scene("2026-03-02 00:00").world.picture.packets;
     let packet = packets.values().next().unwrap();
     let worth = outlook_of(packet, &Learnt::default(), day("2026-03-02")).unwrap();
-    let fresh = Learnt::default().time_factor(tomato, &worth, 1.0);
+    let fresh = Learnt::default().time_factor(tomato, &packet.described, &worth, 1.0);
     // Half of them between 0.75 and 1.5 of the way, so at 1.125.
-    let learnt = past(|_| {}).time_factor(tomato, &worth, 1.0);
+    let learnt = past(|_| {}).time_factor(tomato, &packet.described, &worth, 1.0);
     assert!(0.0 < learnt.mean_ln && learnt.mean_ln < 1.125_f64.ln() && learnt.tau < fresh.tau);
     // Nobody looked before they were up: that tells no speed.
     let unseen = past(|past| drop(past.sowing.counts.remove(0)));
-    assert_eq!(unseen.time_factor(tomato, &worth, 1.0), fresh);
+    assert_eq!(
+        unseen.time_factor(tomato, &packet.described, &worth, 1.0),
+        fresh
+    );
+}
+
+/// The tomato's packet states so many days, at a temperature if it says so.
+fn stating(days: (u32, u32), at_c: Option<f64>) -> Scene {
+    let mut scene = scene("2026-03-02 00:00");
+    for packet in scene.world.picture.packets.values_mut() {
+        packet.described.stated_days = Some(StatedDays {
+            from: days.0,
+            to: days.1,
+            at: at_c.map(|c| RangeC { min_c: c, max_c: c }),
+        });
+    }
+    scene
+}
+
+#[test]
+fn a_packet_that_states_its_days_is_expected_by_them() {
+    let half = |scene: &Scene| scene.growth("2026-03-02 12:00").due.d50.unwrap();
+    // 8 to 32 days at 20 °C, in the middle 16, where the table has 8.
+    let slow = stating((8, 32), Some(20.0));
+    let factor = slow.growth("2026-03-02 12:00").time_factor;
+    assert!((factor.mean_ln - 2.0_f64.ln()).abs() < 1e-9);
+    assert_eq!(half(&slow), day("2026-03-17"));
+    // The same days in the cool are no slower than the table's 14 at 15 °C.
+    assert_eq!(half(&stating((14, 14), Some(15.0))), day("2026-03-09"));
+    // None come up at 2 °C: such days are not reckoned with.
+    assert_eq!(half(&stating((8, 32), Some(2.0))), day("2026-03-09"));
+}
+
+#[test]
+fn stated_days_without_a_temperature_are_for_the_middle_of_the_recommended() {
+    let tomato = crops().get("tomato").unwrap();
+    let (low, high) = tomato.recommended_c;
+    let at = |at_c| stating((6, 12), at_c).growth("2026-03-02 12:00");
+    assert_eq!(
+        at(None).time_factor,
+        at(Some(low.midpoint(high))).time_factor
+    );
+}
+
+#[test]
+fn what_came_up_corrects_what_a_packet_states_and_other_packets_do_not() {
+    let scene = stating((16, 16), Some(20.0));
+    let tomato = crops().get("tomato").unwrap();
+    let packet = scene.world.picture.packets.values().next().unwrap();
+    let worth = outlook_of(packet, &Learnt::default(), day("2026-03-02")).unwrap();
+    let factor = |learnt: Learnt| learnt.time_factor(tomato, &packet.described, &worth, 1.0);
+    let stated = factor(Learnt::default());
+    // Its own were up at 1.125 of the usual time.
+    assert!(factor(past(|_| {})).mean_ln < stated.mean_ln);
+    assert_eq!(factor(past(|_| {}).as_of_others()), stated);
+}
+
+#[test]
+fn with_readings_it_is_known_better() {
+    let mut scene = scene("2026-03-02 00:00");
+    let tau = |scene: &Scene| scene.growth("2026-03-10 12:00").time_factor.tau;
+    let unread = tau(&scene);
+    let shown = Shown::LowHigh {
+        min_c: 20.0,
+        max_c: 20.0,
+    };
+    scene.world.read(scene.warm, "2026-03-05 18:00", shown);
+    assert!(tau(&scene) < unread);
 }

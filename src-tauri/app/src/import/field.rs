@@ -3,7 +3,7 @@
 use super::coded;
 use crate::say::Say;
 use crate::text::fold;
-use crate::view::{Coded, PacketForm};
+use crate::view::{Coded, PacketForm, RangeView, StatedDaysForm};
 use crate::words::{self, Units};
 use chrono::{Datelike, NaiveDate};
 use plumule_agronomy::crops;
@@ -19,6 +19,8 @@ pub(super) enum Field {
     Harvested,
     SowBy,
     Germination,
+    Days,
+    DaysAt,
     Seeds,
     Storage,
     Treated,
@@ -37,6 +39,8 @@ impl Field {
         Self::Harvested,
         Self::SowBy,
         Self::Germination,
+        Self::Days,
+        Self::DaysAt,
         Self::Seeds,
         Self::Storage,
         Self::Treated,
@@ -55,6 +59,8 @@ impl Field {
             Self::Harvested => "harvested",
             Self::SowBy => "sow_by",
             Self::Germination => "stated_germination",
+            Self::Days => "stated_days",
+            Self::DaysAt => "stated_at_c",
             Self::Seeds => "seeds",
             Self::Storage => "storage",
             Self::Treated => "treated",
@@ -80,6 +86,8 @@ impl Field {
             "harvested" | "year harvested" | "saved" | "harvest year" => Self::Harvested,
             "sow by" | "best before" | "use by" | "expiry" => Self::SowBy,
             "stated germination" | "germination" | "germination %" => Self::Germination,
+            "stated days" | "days" | "days to come up" | "days to germination" => Self::Days,
+            "stated at c" | "germination temperature" | "soil temperature" => Self::DaysAt,
             "seeds" | "number" | "quantity" | "count" | "seeds left" => Self::Seeds,
             "storage" | "stored" | "kept" => Self::Storage,
             "treated" | "dressed" => Self::Treated,
@@ -147,6 +155,18 @@ impl Reader {
                 form.sow_by = Some(day);
             }
             Field::Germination => form.stated_germination = Some(share(cell)?),
+            Field::Days => {
+                let whole = |days: f64| (days.fract() == 0.0).then_some(days as u32);
+                let read = span(cell).and_then(|(from, to)| whole(from).zip(whole(to)));
+                let (from, to) = read.ok_or_else(|| coded("no_days", cell))?;
+                let stated = form.stated_days.get_or_insert(NO_DAYS);
+                (stated.from, stated.to) = (from, to);
+            }
+            Field::DaysAt => {
+                let read = span(cell.trim_end_matches(['C', '°', ' ']));
+                let (min_c, max_c) = read.ok_or_else(|| coded("no_range", cell))?;
+                form.stated_days.get_or_insert(NO_DAYS).at = Some(RangeView { min_c, max_c });
+            }
             Field::Seeds => form.seeds = Some(whole(cell)?),
             Field::Storage => {
                 let storage = self.storages.get(&fold(cell));
@@ -162,6 +182,22 @@ impl Reader {
         }
         Ok(())
     }
+}
+
+/// Of a line that tells the temperature alone; the journal's door refuses it.
+const NO_DAYS: StatedDaysForm = StatedDaysForm {
+    from: 0,
+    to: 0,
+    at: None,
+};
+
+/// A lowest and a highest, or one for both: `7`, `7-14`, `7 to 14`. None below 0.
+fn span(cell: &str) -> Option<(f64, f64)> {
+    let numbers = cell.replace("to", "-").replace(',', ".");
+    let mut numbers = numbers.split(['-', '–']).map(|it| it.trim().parse().ok());
+    let low = numbers.next()??;
+    let high = numbers.next().unwrap_or(Some(low))?;
+    numbers.next().is_none().then_some((low, high))
 }
 
 /// A year by itself or that of a day.

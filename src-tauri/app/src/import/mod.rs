@@ -224,6 +224,7 @@ fn blank() -> PacketForm {
         packed_year: None,
         harvested_year: None,
         stated_germination: None,
+        stated_days: None,
         seeds: None,
         storage: plumule_journal::words::Storage::CoolCupboard
             .as_str()

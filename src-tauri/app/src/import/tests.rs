@@ -2,6 +2,7 @@
 
 use super::table::{MAX_BYTES, Table};
 use super::*;
+use crate::view::{RangeView, StatedDaysForm};
 use crate::words::known;
 use tempfile::TempDir;
 
@@ -207,4 +208,40 @@ fn every_field_has_a_word() {
         assert_eq!(Field::of_key(field.key()), Some(*field));
         assert_eq!(Field::of_name(field.key()), Some(*field));
     }
+}
+
+#[test]
+fn stated_days_are_read_as_people_write_them() {
+    let view = read(
+        "Plant;Days;Soil temperature\r\n\
+         Tomato;7-14;18-21 °C\r\n\
+         Leek;10 to 20;\r\n\
+         Pea;8;10\r\n\
+         Carrot;soon;\r\n\
+         Onion;9;warm\r\n\
+         Beet;;15\r\n\
+         Celery;30-20;\r\n",
+    );
+    let stated = |from, to, at: Option<(f64, f64)>| {
+        let at = at.map(|(min_c, max_c)| RangeView { min_c, max_c });
+        Some(StatedDaysForm { from, to, at })
+    };
+    let lines = view.first.iter().map(|line| line.packet.stated_days);
+    assert_eq!(
+        lines.collect::<Vec<_>>(),
+        [
+            stated(7, 14, Some((18.0, 21.0))),
+            stated(10, 20, None),
+            stated(8, 8, Some((10.0, 10.0))),
+        ]
+    );
+    assert_eq!(
+        bad(&view),
+        [
+            (5, "no_days"),
+            (6, "no_range"),
+            (7, "days_out_of_range"),
+            (8, "days_out_of_range")
+        ]
+    );
 }

@@ -1,9 +1,10 @@
 //! How a sowing was kept, from the journal, and what that cost it.
 
 use super::verdict::Case;
+use crate::growth::sound_pace;
 use chrono::{NaiveDate, NaiveDateTime, NaiveTime, TimeDelta};
 use plumule_agronomy::{
-    Cause, Compost, Kept, Seen, TAU_KIND, TimeFactor, causes, daily_light_integral,
+    Cause, Compost, Kept, Seen, TimeFactor, causes, daily_light_integral,
     extraterrestrial_radiation, old_seed_time_factor, tau,
 };
 use plumule_journal::content::{Leaving, Seeds};
@@ -115,10 +116,12 @@ fn sound_time_factor(case: &Case<'_>) -> TimeFactor {
     if old_seed_time_factor(worth.germination, worth.packed_germination).is_none() {
         return growth.time_factor;
     }
-    TimeFactor {
-        mean_ln: 0.0,
-        tau: tau(TAU_KIND, growth.course.read_share),
-    }
+    let packet = case.picture.packets.get(&case.sowing.packet());
+    let sound = packet.map(|packet| sound_pace(growth.crop, &packet.described));
+    sound.map_or(growth.time_factor, |sound| TimeFactor {
+        tau: tau(sound.tau, growth.course.read_share),
+        ..sound
+    })
 }
 
 /// What the grower saw happen to its seedlings, and how many it took.

@@ -52,6 +52,7 @@ pub(crate) fn view(journal: &Journal, stamp: &Stamp, id: &str) -> Result<PacketV
         row: row(&picture, &packet, today),
         outlook: packet_words::outlook(&packet, &learnt, today),
         own: packet_words::own(&learnt),
+        stated: packet_words::stated(&packet.described),
         season: crops()
             .get(&packet.described.crop)
             .and_then(|crop| season_view(&picture, crop, today)),

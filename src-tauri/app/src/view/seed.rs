@@ -1,6 +1,6 @@
 //! The Seed screen: packets, what to sow now, the stocktake, what to buy.
 
-use super::{CropName, JobView, PacketLine, PlantsRef, SeasonView, TimelineLine};
+use super::{CropName, JobView, PacketLine, PlantsRef, RangeView, SeasonView, TimelineLine};
 use crate::say::Say;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
@@ -135,6 +135,8 @@ pub struct PacketView {
     pub outlook: Option<Say>,
     /// What came up of it so far ("your own 2 sowings: 14 of 18").
     pub own: Option<Say>,
+    /// What the days stated on it are reckoned as.
+    pub stated: Option<Say>,
     /// Its season here.
     pub season: Option<SeasonView>,
     /// What its last germination test said.
@@ -223,6 +225,9 @@ pub struct PacketForm {
     pub harvested_year: Option<i32>,
     /// Stated germination, share.
     pub stated_germination: Option<f64>,
+    /// Days to come up stated on it.
+    #[serde(default)]
+    pub stated_days: Option<StatedDaysForm>,
     /// Seeds in it.
     pub seeds: Option<u32>,
     /// `fridge_sealed`, `cool_cupboard`, `warm_room` or `damp_shed`.
@@ -245,4 +250,16 @@ pub struct PacketForm {
     /// What it cost, as on the packet.
     #[serde(default)]
     pub price: String,
+}
+
+/// Days to come up, as a packet states them.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct StatedDaysForm {
+    /// Fewest days.
+    pub from: u32,
+    /// Most days.
+    pub to: u32,
+    /// The temperatures that they are for.
+    pub at: Option<RangeView>,
 }

@@ -17,6 +17,7 @@ pub(crate) fn packet() -> PacketForm {
         packed_year: Some(2025),
         harvested_year: None,
         stated_germination: None,
+        stated_days: None,
         seeds: Some(100),
         storage: "cool_cupboard".to_owned(),
         treated: true,

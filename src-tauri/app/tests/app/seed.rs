@@ -4,7 +4,10 @@
 use crate::acts::{new_tray, packet, place, sow};
 use crate::{Bench, said};
 use plumule_app::acts::Act;
-use plumule_app::view::{Answer, ImportForm, JobKind, PacketForm, PacketView, PlantsRef, SeedView};
+use plumule_app::view::{
+    Answer, ImportForm, JobKind, PacketForm, PacketView, PlantsRef, RangeView, SeedView,
+    StatedDaysForm,
+};
 
 impl Bench {
     pub(crate) fn seed(&mut self) -> SeedView {
@@ -321,4 +324,40 @@ fn the_exported_packets_are_all_here_already() {
         "{:?}",
         view.bad
     );
+}
+
+#[test]
+fn the_days_a_packet_states_are_shown_reckoned_with_and_written_down() {
+    let mut bench = Bench::new();
+    let at = RangeView {
+        min_c: 18.0,
+        max_c: 22.0,
+    };
+    let stated = StatedDaysForm {
+        from: 16,
+        to: 16,
+        at: Some(at),
+    };
+    let id = bench.add(PacketForm {
+        stated_days: Some(stated),
+        ..packet()
+    });
+    let page = bench.page(&id);
+    assert_eq!(page.described.stated_days, Some(stated));
+    // Tomato takes 8 days at 20 °C (Harrington and Minges 1954).
+    let says = said::one(&page.stated.unwrap());
+    assert!(
+        says.contains("95 % longer") || says.contains("100 % longer"),
+        "{says}"
+    );
+    let line = said::one(&page.timeline[0].say);
+    assert!(line.ends_with("by the packet up in 16 days"), "{line}");
+    // Without them nothing is said.
+    bench.done(Act::DescribePacket {
+        id: id.clone(),
+        packet: packet(),
+        retired: false,
+    });
+    let page = bench.page(&id);
+    assert_eq!((page.stated, page.described.stated_days), (None, None));
 }

@@ -1,9 +1,12 @@
 //! Packets, their seeds, germination tests, what to buy.
 
 use super::garden::{MAX_NUMBER, some};
+use super::round::range;
 use super::texts::{MAX_NAME, name, optional_name, text};
 use super::{Check, known, new, number, refuse, refuse_with};
-use crate::content::{PacketDescribed, SeedsCounted, TestClosed, TestCounted, TestStarted, ToBuy};
+use crate::content::{
+    PacketDescribed, SeedsCounted, StatedDays, TestClosed, TestCounted, TestStarted, ToBuy,
+};
 use crate::error::{Error, Question, Value};
 use crate::fold::State;
 use crate::id::TestId;
@@ -24,6 +27,8 @@ const LAST_YEAR: i32 = 2_200;
 const AHEAD_YEARS: i32 = 50;
 /// Longest price, characters: a number and a currency.
 const MAX_PRICE: u32 = 20;
+/// No packet asks for more patience than a year. Judgement.
+const MAX_STATED_DAYS: u32 = 365;
 /// More seeds than are laid on paper. Judgement.
 const MAX_TESTED: u32 = 10_000;
 
@@ -53,7 +58,15 @@ pub(crate) fn packet_fits(stamp: &Stamp, what: &PacketDescribed) -> Result<(), E
     {
         return refuse("germination_out_of_range");
     }
+    what.stated_days.map_or(Ok(()), stated_days)?;
     what.seeds.map_or(Ok(()), |seeds| some(seeds, MAX_NUMBER))
+}
+
+fn stated_days(stated: StatedDays) -> Result<(), Error> {
+    if stated.from == 0 || stated.to < stated.from || stated.to > MAX_STATED_DAYS {
+        return refuse_with("days_out_of_range", [("most", number(MAX_STATED_DAYS))]);
+    }
+    stated.at.map_or(Ok(()), range)
 }
 
 fn years(year: Option<i32>, last: i32) -> Result<(), Error> {

@@ -1,5 +1,6 @@
 //! What is said of seed: packets, their stock, germination tests, what to buy.
 
+use super::RangeC;
 use crate::id::{ItemId, PacketId, TestId};
 use crate::subject::Plants;
 use crate::words::{Standing, Stock, Storage};
@@ -28,6 +29,9 @@ pub struct PacketDescribed {
     /// Germination stated on it, 0 to 1.
     #[serde(default)]
     pub stated_germination: Option<f64>,
+    /// Days to come up stated on it.
+    #[serde(default)]
+    pub stated_days: Option<StatedDays>,
     /// Seeds when it was new.
     #[serde(default)]
     pub seeds: Option<u32>,
@@ -54,6 +58,18 @@ pub struct PacketDescribed {
     /// Used up or given away.
     #[serde(default)]
     pub retired: bool,
+}
+
+/// Days to come up, as a packet states them.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+pub struct StatedDays {
+    /// Fewest days.
+    pub from: u32,
+    /// Most days.
+    pub to: u32,
+    /// The temperatures that they are for.
+    #[serde(default)]
+    pub at: Option<RangeC>,
 }
 
 /// The seeds left in a packet, as counted: what is sown and tested after it is

@@ -244,6 +244,16 @@ fn provocations() -> BTreeMap<&'static str, Provoke> {
         ("germination_out_of_range", |w| {
             write(w, vec![packet_with(|p| p.stated_germination = Some(1.01))])
         }),
+        ("days_out_of_range", |w| {
+            let packet = packet_with(|p| {
+                p.stated_days = Some(StatedDays {
+                    from: 14,
+                    to: 7,
+                    at: None,
+                });
+            });
+            write(w, vec![packet])
+        }),
         ("test_unknown", |w| write(w, vec![test_counted(40, 1)])),
         ("item_unknown", |w| {
             let noted = Noted {

@@ -1999,6 +1999,10 @@ harvested_year: number | null,
  */
 stated_germination: number | null, 
 /**
+ * Days to come up stated on it.
+ */
+stated_days: StatedDaysForm | null, 
+/**
  * Seeds in it.
  */
 seeds: number | null, 
@@ -2163,6 +2167,10 @@ outlook: Say | null,
  * What came up of it so far ("your own 2 sowings: 14 of 18").
  */
 own: Say | null, 
+/**
+ * What the days stated on it are reckoned as.
+ */
+stated: Say | null, 
 /**
  * Its season here.
  */
@@ -2929,6 +2937,23 @@ device: DeviceForm,
  * Zone of the device, to begin a garden with.
  */
 zone: string, };
+
+/**
+ * Days to come up, as a packet states them.
+ */
+export type StatedDaysForm = { 
+/**
+ * Fewest days.
+ */
+from: number, 
+/**
+ * Most days.
+ */
+to: number, 
+/**
+ * The temperatures that they are for.
+ */
+at: RangeView | null, };
 
 /**
  * A packet at the stocktake.

@@ -1,4 +1,4 @@
-import type { PacketForm, PacketRow } from '../../backend/generated/types';
+import type { PacketForm, PacketRow, StatedDaysForm } from '../../backend/generated/types';
 import type { Words } from '../../text/words.svelte';
 
 export const storages = ['fridge_sealed', 'cool_cupboard', 'warm_room', 'damp_shed'] as const;
@@ -11,6 +11,7 @@ export function blankPacket(before: Partial<PacketForm> = {}): PacketForm {
     packed_year: before.packed_year ?? null,
     harvested_year: before.harvested_year ?? null,
     stated_germination: null,
+    stated_days: null,
     seeds: null,
     storage: before.storage ?? 'cool_cupboard',
     treated: false,
@@ -27,6 +28,13 @@ export function blankPacket(before: Partial<PacketForm> = {}): PacketForm {
 export function whole(typed: string): number | null {
   const number = Number(typed.trim());
   return typed.trim() !== '' && Number.isInteger(number) && number >= 0 ? number : null;
+}
+
+/** The days to come up that it states, and at what temperature. */
+export function statedDays(words: Words, stated: StatedDaysForm): string {
+  const { from, to, at } = stated;
+  const days = words.t('packet-days-said', { from, to, spread: to - from });
+  return at === null ? days : words.t('packet-days-said-at', { days, range: words.range(at) });
 }
 
 /** When it was packed or harvested, how it is kept, what is left of it. */

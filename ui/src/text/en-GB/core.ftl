@@ -301,13 +301,19 @@ why-prick-out = There are { $there } { $crop }{ $variety } close together; up si
 why-pot-on = Sown on { $sown }: { $crop }{ $variety } takes { $weeks } to { $weeksmost } weeks to raise, and half-way its cells are full.
 why-pot-on-cuttings = Cuttings set on { $began } root in about four weeks: look for roots underneath.
 why-pot-on-plugs = Plugs came on { $began } ({ $there }): pot them on before they dry out.
-why-harden-off-first = From { $from } the { $crop }{ $variety } may go out (last frost { $frost }): before that, out by day and in at night for { $least } to { $most } days.
+why-harden-off-first = From { $from } the { $crop }{ $variety } may go out (last frost { $frost }{ $record ->
+        [0] )
+       *[other] ; odds of frost after { $out }: { $chance })
+    }: before that, out by day and in at night for { $least } to { $most } days.
 why-harden-off-no-frost-date = Sown on { $sown }: { $crop }{ $variety } is raised in { $weeks } to { $weeksmost } weeks. Out by day and in at night. No last frost date is set: set it in Settings.
 why-harden-off = Day { $day } of { $least } to { $most } out by day and in at night.
 why-plant-out = Hardened off for { $hardened ->
         [one] { $hardened } day
        *[other] { $hardened } days
-    }; { $crop } is { $hardiness }, and the last frost, { $frost }, allows it from { $from }.
+    }; { $crop } is { $hardiness }, and the last frost, { $frost }, allows it from { $from }{ $record ->
+        [0] .
+       *[other] ; odds of frost after { $out }: { $chance }.
+    }
 why-plant-out-no-frost-date = Hardened off for { $hardened ->
         [one] { $hardened } day
        *[other] { $hardened } days
@@ -813,6 +819,7 @@ refused-more-than-seeds =
     }
 refused-latitude-out-of-range = The latitude must lie between { $most } south and { $most } north. Give it again.
 refused-month-day-unknown = There is no such day. Give month and day, as 05-14.
+refused-days-out-of-range = Days to come up: from 1 to { $most }, the fewest first.
 refused-germination-out-of-range = The germination must lie between 0 and 100 %.
 refused-year-out-of-range = That year cannot be right. Look at the packet again.
 refused-night-out-of-range = { $day } is no night to say that of: choose one from last night to two weeks ahead.

@@ -7,8 +7,8 @@ use chrono_tz::Tz;
 use plumule_app::App;
 use plumule_app::acts::{Act, SeedsAnswer, TreatmentForm, UpAnswer};
 use plumule_app::view::{
-    Answer, GardenForm, PacketForm, PlaceForm, PlantsRef, RangeView, RoundView, TrayChoice,
-    TrayView, VerdictView,
+    Answer, GardenForm, PacketForm, PlaceForm, PlantsRef, RangeView, RoundView, StatedDaysForm,
+    TrayChoice, TrayView, VerdictView,
 };
 use plumule_journal::stamp::Stamp;
 use std::collections::BTreeMap;
@@ -272,12 +272,24 @@ impl Garden {
 
     fn packet(&mut self, name: &str, crop: &str, rest: &[&str]) {
         let year = rest.first().map_or(2026, |year| number(year));
+        let stated_days = match rest {
+            [_, "days", from, to, at_c] => Some(StatedDaysForm {
+                from: number(from),
+                to: number(to),
+                at: Some(RangeView {
+                    min_c: number(at_c),
+                    max_c: number(at_c),
+                }),
+            }),
+            _ => None,
+        };
         let packet = PacketForm {
             crop: crop.to_owned(),
             variety: name.to_owned(),
             packed_year: Some(year),
             harvested_year: None,
             stated_germination: None,
+            stated_days,
             seeds: None,
             storage: "cool_cupboard".to_owned(),
             treated: false,
@@ -411,8 +423,8 @@ impl Garden {
     }
 
     /// All that is said of the last tray, a line each: `forecast`, the verdict,
-    /// `- choice: what it gives`, causes, `fact`, `try`, `job`s of the round,
-    /// what was learnt, what the seed page says.
+    /// `- choice: what it gives`, causes, `fact`, `try`, `treated`, `job`s of the
+    /// round, what was learnt, what the seed page says.
     pub(super) fn said(&mut self) -> Vec<String> {
         let stamp = self.stamp();
         let round: RoundView = self.app.round(&stamp).unwrap();
@@ -432,6 +444,8 @@ impl Garden {
                 lines.extend(facts.map(|fact| format!("fact: {}", said::one(fact))));
                 lines.push(format!("try: {}", said::one(&reason.remedy)));
             }
+            let treated = plants.treatment.iter();
+            lines.extend(treated.map(|it| format!("treated: {}", said::one(it))));
             lines.extend(
                 plants
                     .learnt

@@ -5,6 +5,13 @@ line-packets-described =
         [one] One packet noted
        *[other] { $packets } packets noted
     }
+line-packet-described-days = Packet noted: { $crop }{ $variety }, by the packet up in { $spread ->
+        [0] { $to }
+       *[other] { $from } to { $to }
+    } { $to ->
+        [one] day
+       *[other] days
+    }
 line-seeds-counted = { $crop }{ $variety }: { $left ->
         [one] one seed left
        *[other] { $left } seeds left
@@ -68,6 +75,8 @@ import-field-packed = Year packed
 import-field-harvested = Year harvested by you
 import-field-sow-by = Sow by
 import-field-stated-germination = Germination stated
+import-field-stated-days = Days to come up stated
+import-field-stated-at-c = Temperature of those days, °C
 import-field-seeds = Seeds in it
 import-field-storage = Kept
 import-field-treated = Treated
@@ -80,6 +89,8 @@ import-line-no-crop = No plant is named.
 import-line-no-year = “{ $text }” is no year. Write it as 2025.
 import-line-no-day = “{ $text }” is no day. Write it as 2027-12-31.
 import-line-no-number = “{ $text }” is no number.
+import-line-no-days = “{ $text }” is no number of days. Write it as 7 to 14.
+import-line-no-range = “{ $text }” is no temperature in °C. Write it as 18 to 21.
 import-line-no-storage = “{ $text }” is none of the ways seed is kept here. Write fridge_sealed, cool_cupboard, warm_room or damp_shed.
 import-line-no-yes = “{ $text }” is neither yes nor no.
 import-line-not-text = It holds bytes that are no text. Save the table as UTF-8.

@@ -16,6 +16,10 @@ line-noticed-true-leaves = { $crop }{ $variety } in { $tray } has true leaves
 reason-cause-spilt = spilt or knocked over
 reason-cause-other = something else
 
+stated-pace-usual = The days on the packet are those usual for { $crop }.
+stated-pace-slower = By the days on the packet it takes { $share } longer than is usual for { $crop }, and that is reckoned with.
+stated-pace-quicker = By the days on the packet it takes { $share } less time than is usual for { $crop }, and that is reckoned with.
+stated-pace-none = By the crop book no { $crop } comes up at the temperature on the packet: the days on it are not reckoned with.
 learnt-pace-usual = { $others ->
         [1] Other packets of { $crop }
        *[0] They

@@ -53,6 +53,20 @@ packet-storage = Kept
 packet-more = More from the packet
 packet-seeds = Seeds in it
 packet-stated = Germination stated
+packet-stated-days = Days to come up stated
+packet-days-from = At least
+packet-days-to = At most
+packet-days-unit = days
+packet-days-low = At no less than
+packet-days-high = At no more than
+packet-days-said = { $spread ->
+        [0] { $to }
+       *[other] { $from } to { $to }
+    } { $to ->
+        [one] day
+       *[other] days
+    }
+packet-days-said-at = { $days } at { $range }
 packet-treated = Treated seed
 packet-treated-caution = Treated seed: wear gloves, keep it from food, children and animals, and follow the packet and your local rules.
 packet-source = From
