@@ -3,15 +3,11 @@
 mod choices;
 mod kept;
 mod reason_words;
-mod season;
 #[cfg(test)]
 mod soak;
-#[cfg(test)]
-mod tests;
 mod verdict;
 mod verdict_words;
 
 pub(crate) use reason_words::reasons;
-pub(crate) use season::{in_year, last_sowing, sowing_windows};
 pub(crate) use verdict::{Case, living};
 pub(crate) use verdict_words::{odds, too_early_view, verdict_view};
