@@ -34,6 +34,30 @@ const DRAWN: Duration = Duration::from_millis(400);
 /// At most so many pictures of one screen, from the top down.
 const LONGEST: u32 = 12;
 
+/// Trays of the demo on which judgement is to be seen: the picture, the place,
+/// the plant, and what is said there.
+const JUDGED: [(&str, &str, &str, &str); 4] = [
+    (
+        "tray-on-time",
+        "Propagator",
+        "Whitewash Wall",
+        "nearly all by",
+    ),
+    ("tray-late-and-cold", "Shed", "Fogbell", "slow from cold"),
+    (
+        "tray-dead",
+        "Propagator",
+        "Night Ferry",
+        "nothing more is likely",
+    ),
+    (
+        "tray-poor",
+        "Greenhouse",
+        "Broadsheet",
+        "kept wet in the cool",
+    ),
+];
+
 fn main() {
     let Some(folder) = std::env::var_os("PLUMULE_SHOTS").map(PathBuf::from) else {
         println!("PLUMULE_SHOTS names no folder: no pictures taken");
@@ -87,6 +111,17 @@ async fn take(world: &World, look: &str, folder: &Path) {
     let line = [("section", ""), ("line", "")];
     window.await_one("link", "", &line).await;
     camera.shoot("trays").await;
+    for (name, place, plant, says) in JUDGED {
+        window.go("Trays").await;
+        let line = [("section", place), ("line", plant)];
+        let tray = window.await_one("link", "", &line).await;
+        tray.click().await.unwrap();
+        window.await_one("heading", "Journal", &[]).await;
+        window.sees(says).await;
+        camera.shoot(name).await;
+    }
+    window.go("Trays").await;
+    window.await_one("link", "", &line).await;
     for number in 0..window.count("link", "", &line).await {
         window.go("Trays").await;
         window.await_one("link", "", &line).await;

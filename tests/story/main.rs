@@ -7,8 +7,10 @@
 mod bench;
 mod crash;
 mod demo;
+mod frost;
 mod growing;
 mod keeping;
+mod late;
 mod later;
 mod main_job;
 mod notice;
