@@ -41,7 +41,7 @@ pub fn clock(house: &House) -> Result<(), String> {
 /// figures beside their targets.
 ///
 /// # Errors
-/// When it does not build.
+/// When it does not build, or a target is missed.
 pub fn judgement(house: &House) -> Result<(), String> {
     println!(
         "targets: 75 to 85 % of truths; under 1 % of the living; dead ones at most at 1.7 with readings, 2.4 without"

@@ -227,7 +227,7 @@ impl Learnt {
 
     /// As if sowings of other packets had taught it.
     #[cfg(test)]
-    pub(super) fn as_of_others(self) -> Self {
+    pub(super) fn told_of_others(self) -> Self {
         Self {
             lessons: Vec::new(),
             of_crop: self.lessons,

@@ -332,7 +332,7 @@ fn what_came_up_corrects_what_a_packet_states_and_other_packets_do_not() {
     let stated = factor(Learnt::default());
     // Its own were up at 1.125 of the usual time.
     assert!(factor(past(|_| {})).mean_ln < stated.mean_ln);
-    assert_eq!(factor(past(|_| {}).as_of_others()), stated);
+    assert_eq!(factor(past(|_| {}).told_of_others()), stated);
 }
 
 #[test]

@@ -361,7 +361,7 @@ fn a_short_year_is_judged_well() {
 }
 
 /// The long form, against its targets: `cargo xtask soak judgement`. Of so many
-/// sowings some 140 are dead, and the mean is known to within 0.05.
+/// sowings some 140 are dead, enough for a mean to within 0.06.
 #[cfg(feature = "soak")]
 #[test]
 fn a_long_year() {
