@@ -1,13 +1,15 @@
 //! Not to nag: what is due and still not shown.
 //!
 //! A job is shown from the time it falls due, or was put off to. The first
-//! rounds of the days after count as times it was passed unanswered; days away
-//! do not. At two of them it is still shown; then once a week, a few times;
-//! then not until asked, which is on the tray's own page.
+//! rounds of the days after count as times it was passed unanswered, so that a
+//! day with two rounds is one; days away do not. At two of them it is still
+//! shown; then once a week, a few times; then not until asked, which is on the
+//! tray's own page.
 
 use crate::jobs::{Job, rests_after_away, waits_for_a_look};
 use crate::picture::Picture;
 use crate::rounds;
+use crate::view::JobKind;
 use chrono::NaiveDateTime;
 
 /// Rounds at which a job is shown and may be ignored.
@@ -42,7 +44,15 @@ pub(crate) fn shown(picture: &Picture, job: &Job, at: NaiveDateTime) -> bool {
     }
     let passed = rounds_since(picture, job, since, at);
     let weeks = passed / EVERY_DAYS;
-    passed < IGNORED || (passed.is_multiple_of(EVERY_DAYS) && weeks <= WEEKLY_TIMES)
+    let weekly = passed.is_multiple_of(EVERY_DAYS) && weeks <= WEEKLY_TIMES;
+    passed < IGNORED || weekly || every_day(job)
+}
+
+/// What comes up in the dark or over heat is leggy two days later: it is looked
+/// for every day, ignored or not, until the last of it is due. That is a week or
+/// two, and the job ends by itself.
+fn every_day(job: &Job) -> bool {
+    job.kind == JobKind::LookForSeedlings && job.today && job.until.is_some()
 }
 
 /// The next time after a moment at which a job is shown that is not now.
@@ -84,7 +94,6 @@ fn rounds_since(picture: &Picture, job: &Job, since: NaiveDateTime, at: NaiveDat
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::view::JobKind;
     use crate::world::{World, at, day};
     use plumule_journal::content::JobKey;
     use plumule_journal::state::PutOff;
@@ -102,14 +111,16 @@ mod tests {
     }
 
     fn days_shown(world: &World) -> Vec<u32> {
+        days_of(world, JobKind::FeelTheCompost, "12:00")
+    }
+
+    /// Days on which a job is shown at a time of day.
+    fn days_of(world: &World, kind: JobKind, time: &str) -> Vec<u32> {
         use chrono::Datelike;
         let days = day("2026-03-02").iter_days().take(60);
-        days.filter(|day| {
-            let now = day.format("%F 12:00").to_string();
-            world.shown(JobKind::FeelTheCompost, &now).is_some()
-        })
-        .map(|day| day.ordinal() - day_one())
-        .collect()
+        days.filter(|day| world.shown(kind, &format!("{day} {time}")).is_some())
+            .map(|day| day.ordinal() - day_one())
+            .collect()
     }
 
     /// Ordinal of the last of February, so that days are those of March on.
@@ -123,6 +134,38 @@ mod tests {
         assert_eq!(days_shown(&world), [4, 5, 11, 18, 25, 32]);
         let asked = crate::jobs::due(&world.picture, at("2026-05-20 12:00"));
         assert!(asked.iter().any(|job| job.kind == JobKind::FeelTheCompost));
+    }
+
+    #[test]
+    fn a_day_with_two_rounds_is_ignored_once_like_a_day_with_one() {
+        let (one, _) = world();
+        let (mut two, _) = world();
+        two.garden().latitude = Some(52.5);
+        let evenings = |world: &World| rounds::evening(&world.picture, day("2026-03-05"));
+        assert!(evenings(&one).is_none() && evenings(&two).is_some());
+        for time in ["12:00", "18:00"] {
+            let shown = |world| days_of(world, JobKind::FeelTheCompost, time);
+            assert_eq!(shown(&one)[..3], [4, 5, 11], "{time}");
+            assert_eq!(shown(&two), shown(&one), "{time}");
+        }
+    }
+
+    #[test]
+    fn over_heat_seedlings_are_looked_for_daily_to_the_last_on_a_sill_twice() {
+        let looked_for = |kind| {
+            let mut world = World::new();
+            let place = world.place(kind, 20.0, 20.0);
+            let tray = world.tray(Container::Cells, place, "2026-03-02 08:00");
+            world.sow("tomato", 12, tray, 12, "2026-03-02 08:00");
+            days_of(&world, JobKind::LookForSeedlings, "12:00")
+        };
+        let heated = looked_for(PlaceKind::HeatedPropagator);
+        let (first, last) = (heated[0], *heated.last().unwrap());
+        assert!(last - first >= 3, "too short to show it: {heated:?}");
+        assert_eq!(heated, (first..=last).collect::<Vec<_>>());
+        let sill = looked_for(PlaceKind::Windowsill);
+        assert_eq!(sill[..2], [first, first + 1]);
+        assert!(sill[2..].iter().all(|day| *day >= first + 7), "{sill:?}");
     }
 
     #[test]

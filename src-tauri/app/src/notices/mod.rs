@@ -270,11 +270,14 @@ impl Desk<'_> {
         });
         let notices = pressing.filter_map(|(job, title)| {
             let zone = self.picture.zone;
-            let ready = job.due + TimeDelta::hours(ALONE_AFTER_HOURS);
-            let at = self.rings.not_before(instant_of(ready, zone).max(self.now));
+            let ready = instant_of(job.due + TimeDelta::hours(ALONE_AFTER_HOURS), zone);
+            let ready = ready.max(self.now);
+            let at = self.rings.not_before(ready);
             let local = at.with_timezone(&zone).naive_local();
             let told = rounds::next_round(self.picture, job.due) <= local;
-            if told || !nagging::shown(self.picture, job, local) {
+            // When quiet hours end the frost has been.
+            let late = job.kind == JobKind::FrostTonight && at > ready;
+            if told || late || !nagging::shown(self.picture, job, local) {
                 return None;
             }
             let lines = digest::lines(&plan, self.units, &[job]);

@@ -189,6 +189,64 @@ fn into_the_light_comes_alone_between_rounds_and_not_at_night() {
     assert!(alone(&world, "2026-01-13 09:00").is_empty());
 }
 
+/// Tomatoes outdoors in autumn, when evenings have no round but before frosts,
+/// and a night's low that is typed in.
+fn frosty(said: &str, low_c: f64) -> World {
+    let mut world = World::new();
+    let place = world.place(PlaceKind::Outdoors, 8.0, 18.0);
+    let tray = world.tray(Container::Cells, place, "2026-08-20 08:00");
+    let sowing = world.sow("tomato", 12, tray, 12, "2026-08-20 08:00");
+    world.count(sowing, "2026-09-10 08:00", 12);
+    world.night(said, None, low_c);
+    world
+}
+
+#[test]
+fn frost_tonight_comes_alone_between_rounds_and_a_mild_night_does_not() {
+    let alone = |low_c, now| {
+        let found = plan(&frosty("2026-10-03 14:00", low_c), &device(), now);
+        let mut found = found.wanted.into_iter();
+        found.find(|notice| notice.key.starts_with("alone/frost_tonight/"))
+    };
+    // An hour after 14:00 in Berlin, two hours east of Greenwich.
+    let frost = alone(1.0, "2026-10-03 12:10").unwrap();
+    assert_eq!(
+        (frost.at, frost.title.as_str()),
+        (utc("2026-10-03 13:00"), "Frost tonight")
+    );
+    assert_eq!((frost.rank, frost.feel), (Rank::Alone, false));
+    assert!(frost.body.contains("frost tonight"), "{}", frost.body);
+    assert_eq!(alone(6.0, "2026-10-03 12:10"), None);
+    // The evening's round, which comes before frosts, tells of it.
+    assert_eq!(alone(1.0, "2026-10-03 16:00"), None);
+}
+
+#[test]
+fn before_a_frost_there_is_an_evening_round_in_autumn_too() {
+    let evening = |low_c| {
+        let world = frosty("2026-10-03 07:00", low_c);
+        let found = plan(&world, &device(), "2026-10-03 07:00").wanted;
+        let keys = found.iter().map(|notice| notice.key.as_str());
+        keys.filter(|key| key.ends_with("2026-10-03/evening"))
+            .count()
+    };
+    assert_eq!((evening(1.0), evening(6.0)), (1, 0));
+}
+
+#[test]
+fn frost_that_is_said_late_at_night_waits_for_nothing() {
+    // Said at 20:30 it is told at 21:30; said at 21:30 quiet hours begin at
+    // 22:00, and at their end the night is over.
+    let alone = |said, now| {
+        let found = plan(&frosty(said, 1.0), &device(), now).wanted.into_iter();
+        let at = found.filter(|notice| notice.key.starts_with("alone/"));
+        at.map(|notice| notice.at).collect::<Vec<_>>()
+    };
+    let early = alone("2026-10-03 20:30", "2026-10-03 18:40");
+    assert_eq!(early, [utc("2026-10-03 19:30")]);
+    assert!(alone("2026-10-03 21:30", "2026-10-03 19:40").is_empty());
+}
+
 #[test]
 fn what_was_missed_comes_now_under_the_key_it_had() {
     let (world, _) = busy(

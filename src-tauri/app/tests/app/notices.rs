@@ -264,6 +264,25 @@ fn what_was_put_off_stays_so_over_a_restart() {
 }
 
 #[test]
+fn put_off_to_the_next_round_is_this_evening_in_spring_and_tomorrow_in_autumn() {
+    for (month, expected) in [
+        ("03", "digest/2026-03-05/evening"),
+        ("11", "digest/2026-11-06/morning"),
+    ] {
+        let on = |time: &str| format!("2026-{month}-{time}:00Z");
+        let (mut desk, tray) = Desk::new(chrono_tz::Europe::Berlin, &on("02T07:00"));
+        desk.feel(&on("04T12:00"), &tray, "dry");
+        let now = on("05T07:30");
+        let stamp = desk.stamp(&now);
+        let round = desk.app.round(&stamp).unwrap();
+        let job = round.places[0].cards[0].jobs[0].key.clone();
+        let until = Until::NextRound;
+        desk.made(&now, Act::PutOff { job, until });
+        assert_eq!(desk.wanted(&now)[0].key, expected);
+    }
+}
+
+#[test]
 fn what_is_done_after_midnight_counts_for_the_day_it_is() {
     // Felt at 0:30 on Thursday: due again on Saturday, not on Friday.
     let (mut desk, tray) = Desk::new(chrono_tz::Europe::Berlin, "2026-03-02T07:00:00Z");
