@@ -4,9 +4,7 @@ use crate::act::time;
 use crate::error::AppError;
 use crate::notices::Notice;
 use crate::view::DeviceForm;
-use plumule_journal::Device;
-
-const KEY: &str = "habits";
+use plumule_journal::{Device, HABITS};
 
 /// Where it is kept which notices the system was handed.
 const HANDED_OVER: &str = "notices";
@@ -33,15 +31,17 @@ impl Default for DeviceForm {
 /// As kept, else as a new device has them.
 pub(crate) fn load(device: &Device) -> Result<DeviceForm, AppError> {
     Ok(device
-        .get(KEY)?
+        .get(HABITS)?
         .and_then(|text| serde_json::from_str(&text).ok())
+        // They may have come with somebody's archive.
+        .and_then(|form| checked(&form).ok())
         .unwrap_or_default())
 }
 
 pub(crate) fn save(device: &Device, form: &DeviceForm) -> Result<(), AppError> {
     let form = checked(form)?;
     let text = serde_json::to_string(&form).map_err(|_| AppError::plain("bad_habit"))?;
-    device.set(KEY, &text)?;
+    device.set(HABITS, &text)?;
     Ok(())
 }
 

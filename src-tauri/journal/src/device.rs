@@ -1,6 +1,7 @@
 //! The device database: what belongs to a copy on one device and is never
 //! merged or backed up as the journal is.
 
+use crate::archive::MAX_HABITS_BYTES;
 use crate::error::Error;
 use crate::id::{DeviceId, Ids};
 use crate::stamp::Stamp;
@@ -12,10 +13,16 @@ use std::path::Path;
 /// `PLUD`, so that the file tells what it is.
 const APPLICATION_ID: i64 = 0x504c_5544;
 const VERSION: i64 = 1;
+/// The key of the grower's habits on this device, a JSON object that only the
+/// app understands; archives carry it.
+pub const HABITS: &str = "habits";
 /// Where the identity is kept among the habits.
 const IDENTITY: &str = "device";
 /// Where it is kept that the journal beside it was made.
 const MADE: &str = "journal";
+
+/// Habits as JSON.
+pub(crate) type Habits = serde_json::Map<String, serde_json::Value>;
 
 /// `device.db` beside the journal's folder: the identity of this copy, habits
 /// and drafts as texts under keys, and which notices were delivered.
@@ -109,6 +116,21 @@ impl Device {
     /// The journal beside it is made: from now on it is never missing.
     pub(crate) fn made(&self) -> Result<(), Error> {
         self.set(MADE, "made")
+    }
+
+    /// The habits, if any are kept and are what an archive carries.
+    pub(crate) fn habits(&self) -> Result<Option<Habits>, Error> {
+        let text = self.get(HABITS)?.filter(|it| it.len() <= MAX_HABITS_BYTES);
+        Ok(text.and_then(|it| serde_json::from_str(&it).ok()))
+    }
+
+    /// Takes on habits, unless there are some: they are never merged.
+    pub(crate) fn take_on(&self, habits: &Habits) -> Result<(), Error> {
+        let text = serde_json::to_string(habits)?;
+        if text.len() <= MAX_HABITS_BYTES && self.get(HABITS)?.is_none() {
+            self.set(HABITS, &text)?;
+        }
+        Ok(())
     }
 
     /// A text kept under a key.

@@ -107,6 +107,11 @@ impl Journal {
         }
     }
 
+    /// What this device keeps beside the journal.
+    pub(crate) fn kept(&self) -> &Device {
+        &self.device
+    }
+
     /// The identity this copy writes under.
     #[must_use]
     pub fn device(&self) -> DeviceId {

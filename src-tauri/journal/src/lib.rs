@@ -40,7 +40,7 @@ pub mod words;
 
 pub use audit::Gap;
 pub use codes::ALL_CODES;
-pub use device::Device;
+pub use device::{Device, HABITS};
 pub use entry::{Entry, Line};
 pub use error::{Error, Fault, Question, Refusal, Value};
 pub use finding::{Finding, Findings, Progress, Step, Watch};

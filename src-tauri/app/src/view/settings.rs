@@ -113,6 +113,8 @@ pub struct PlaceForm {
 /// Habits of this device: never merged into another's.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)]
 #[ts(export, export_to = "types.ts")]
+// What an older version kept lacks what came since.
+#[serde(default)]
 pub struct DeviceForm {
     /// `celsius` or `fahrenheit`.
     pub temperature: String,

@@ -12,6 +12,8 @@ pub const MAX_PHOTOS: usize = 100_000;
 pub const MAX_PHOTO_BYTES: u64 = 64 << 20;
 /// Bytes of the manifest: a photo takes about 110 of them.
 pub const MAX_MANIFEST_BYTES: u64 = 32 << 20;
+/// Bytes of the habits, as they are kept.
+pub const MAX_HABITS_BYTES: usize = 4 << 10;
 /// Bytes read to learn what members there are, before any is read.
 pub const MAX_DIRECTORY_BYTES: u64 = 64 << 20;
 /// Greatest work for a passphrase, as the exponent N = 2^n of scrypt: 256 MiB

@@ -1,5 +1,6 @@
 //! The manifest: what must be found in an archive.
 
+use crate::device::Habits;
 use chrono::{DateTime, NaiveDate, Utc};
 use serde::{Deserialize, Serialize};
 
@@ -35,6 +36,9 @@ pub(super) struct Manifest {
     /// Photos that entries name and that were not there.
     #[serde(default)]
     pub photos_missing: Vec<String>,
+    /// The writer's habits on its device.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub habits: Option<Habits>,
 }
 
 /// The member with the entries.

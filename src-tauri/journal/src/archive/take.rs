@@ -5,7 +5,7 @@ use crate::archive::read::{self, Opened};
 use crate::archive::{Inside, photos};
 use crate::audit;
 use crate::backup::{self, Restored};
-use crate::device::make_folder;
+use crate::device::{Device, make_folder};
 use crate::error::Error;
 use crate::files;
 use crate::finding::{Progress, Step, Watch, go_on};
@@ -125,6 +125,10 @@ pub(super) fn restore(
             return Err(error);
         }
     };
+    if let Some(habits) = &opened.manifest.habits {
+        // The journal is there: habits that cannot be kept are set anew.
+        let _ = Device::open(home, stamp).and_then(|device| device.take_on(habits));
+    }
     let there = audit::on_disk(&folder)?;
     let mut contents = inside.contents;
     let named = contents.photos.iter();

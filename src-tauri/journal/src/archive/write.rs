@@ -110,6 +110,7 @@ fn write_part(
         days: met.days.map(|(first, last)| Days { first, last }),
         photos,
         photos_missing: photos_missing.into_iter().collect(),
+        habits: journal.kept().habits()?,
     };
     zip.start_file(MANIFEST, deflated).map_err(failed)?;
     let text = serde_json::to_string_pretty(&manifest)?;

@@ -64,7 +64,8 @@ pub struct WriteReport {
 }
 
 /// Reads what the other devices wrote since the last time and takes it in, as
-/// by [`Journal::take_in`]: a backup before, all or nothing of the entries.
+/// by [`Journal::take_in`]: all or nothing of the entries, after a backup if
+/// one is due.
 ///
 /// # Errors
 /// If the folder cannot be read, the backup cannot be made or the database

@@ -1,5 +1,6 @@
 //! Reading what others wrote.
 
+use crate::backup;
 use crate::entry::Entry;
 use crate::error::Error;
 use crate::files::{self, hex};
@@ -57,7 +58,11 @@ pub(super) fn read_others(
     }
     fresh.retain(|(name, path)| has_news(place.files.get(name), path));
     if !fresh.is_empty() {
-        journal.back_up_first(stamp, watch)?;
+        // A folder brings something every few minutes; a backup of each would
+        // fill the device, and no union takes anything away.
+        if backup::due(journal, stamp.now)? {
+            backup::make(journal, stamp, watch)?;
+        }
         let after = place.written;
         let ((), union) = journal.unite(stamp, &mut |union| {
             let of = u64::try_from(fresh.len()).unwrap_or(u64::MAX);

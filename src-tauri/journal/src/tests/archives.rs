@@ -7,10 +7,10 @@ use crate::id::*;
 use crate::subject::Subject;
 use crate::testing::*;
 use crate::words::Feel;
-use crate::{Error, Journal, Progress, backup};
+use crate::{Device, Error, HABITS, Journal, Progress, backup};
 use sha2::{Digest, Sha256};
 use std::fs;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 const WORDS: Option<&str> = Some("four plain words together");
 
@@ -322,4 +322,40 @@ fn a_damaged_journal_is_written_as_far_as_it_is_whole() {
     let written = archive::write(&world.journal, &stamp, &path, None, &mut on).unwrap();
     assert_eq!(written.left_out, 1);
     assert_eq!(written.inside.contents.entries, entries - 1);
+}
+
+#[test]
+fn habits_go_along_to_a_new_device_and_into_no_others() {
+    let mut world = with_photos();
+    let kept = |home: &Path| {
+        let device = Device::open(home, &stamp(1)).unwrap();
+        device.get(HABITS).unwrap()
+    };
+    let dark = r#"{"theme":"dark"}"#;
+    let device = Device::open(world.home.path(), &stamp(1)).unwrap();
+    device.set(HABITS, dark).unwrap();
+    let path = written(&mut world, 9, WORDS);
+
+    let new = tempfile::tempdir().unwrap();
+    archive::restore(new.path(), &stamp(10), &path, WORDS, &mut on).unwrap();
+    assert_eq!(kept(new.path()).as_deref(), Some(dark));
+
+    // Neither a restore nor a merge changes what a device does already.
+    let mut other = World::new();
+    let light = r#"{"theme":"light"}"#;
+    let device = Device::open(other.home.path(), &stamp(1)).unwrap();
+    device.set(HABITS, light).unwrap();
+    archive::take_in(&mut other.journal, &stamp(10), &path, WORDS, &mut on).unwrap();
+    assert_eq!(kept(other.home.path()).as_deref(), Some(light));
+    let home = other.home;
+    drop(other.journal);
+    archive::restore(home.path(), &stamp(11), &path, WORDS, &mut on).unwrap();
+    assert_eq!(kept(home.path()).as_deref(), Some(light));
+
+    // Nor does one that has none.
+    device.forget(HABITS).unwrap();
+    let mut bare = World::new();
+    let path = written(&mut bare, 9, None);
+    archive::take_in(&mut world.journal, &stamp(12), &path, None, &mut on).unwrap();
+    assert_eq!(kept(world.home.path()).as_deref(), Some(dark));
 }
