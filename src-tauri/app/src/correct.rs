@@ -69,6 +69,9 @@ pub(crate) fn fix(content: &Content) -> Option<Fix> {
             },
         },
         Content::Sown(sown) => Fix::Sown {
+            packet: sown.packet.to_string(),
+            tray: sown.tray.to_string(),
+            cells: sown.cells.iter().copied().collect(),
             seeds: match sown.seeds {
                 Seeds::Exact(number) => acts::SeedsAnswer::Exact(number),
                 Seeds::About(number) => acts::SeedsAnswer::About(number),
@@ -133,11 +136,16 @@ fn fixed(said: Content, fix: &Fix) -> Result<Content, AppError> {
         (
             Content::Sown(mut sown),
             Fix::Sown {
+                packet,
+                tray: _,
+                cells,
                 seeds: said,
                 depth_mm,
                 wanted,
             },
         ) => {
+            sown.packet = known(packet)?;
+            sown.cells = cells.iter().copied().collect();
             sown.seeds = seeds(*said);
             sown.depth_mm = *depth_mm;
             sown.wanted = *wanted;

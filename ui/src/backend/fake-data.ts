@@ -318,7 +318,7 @@ export const timeline: TimelineLine[] = [
     amended: at(-1, '19:05'), fix: { of: 'felt', feel: 'dry', water: 'below' },
   }),
   lineOf('e1', at(-9, '17:30'), say('fake-line-sown', { ...pepper, seeds: n(12) }), {
-    fix: { of: 'sown', seeds: { as: 'exact', number: 12 }, depth_mm: 7, wanted: 8 },
+    fix: { of: 'sown', packet: 'p-pepper', tray: 't-k7', cells: [0, 1, 2, 3, 4, 5], seeds: { as: 'exact', number: 12 }, depth_mm: 7, wanted: 8 },
   }),
   lineOf('e0', at(-9, '17:20'), say('fake-line-unknown', { kind: text('tray_weighed') }), { unknown: true }),
 ];

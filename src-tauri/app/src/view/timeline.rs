@@ -86,6 +86,12 @@ pub enum Fix {
     },
     /// What was sown.
     Sown {
+        /// Packet.
+        packet: String,
+        /// Tray; a correction leaves it as it is.
+        tray: String,
+        /// Cells; empty: the whole of it.
+        cells: Vec<u16>,
         /// How many seeds.
         seeds: SeedsAnswer,
         /// Depth, mm.

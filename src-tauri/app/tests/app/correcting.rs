@@ -1,9 +1,9 @@
 //! Lines corrected, withdrawn and brought back; drafts.
 
-use crate::acts::sown;
+use crate::acts::{packet, sown};
 use crate::said;
 use plumule_app::acts::{Act, SeedsAnswer, UpAnswer};
-use plumule_app::view::{Answer, CorrectRequest, Fix, RangeView, TimelineLine};
+use plumule_app::view::{Answer, CorrectRequest, Fix, PacketForm, RangeView, TimelineLine};
 use plumule_journal::Device;
 
 fn request(line: &TimelineLine, fix: Option<Fix>) -> CorrectRequest {
@@ -122,22 +122,12 @@ fn everyday_kinds_are_corrected_by_what_their_lines_offer() {
             },
             "it drips",
         ),
-        (
-            "12 seeds",
-            Fix::Sown {
-                seeds: SeedsAnswer::About(14),
-                depth_mm: Some(8.0),
-                wanted: None,
-            },
-            "14 seeds",
-        ),
     ];
     for (before, fix, after) in cases {
         let line = this.line(before);
         this.correct(&request(&line, Some(fix.clone()))).unwrap();
         assert_eq!(this.line(after).fix, Some(fix));
     }
-    assert_eq!(this.page().plants[0].depth_mm, Some(8.0));
 
     let read = Act::Read {
         place: place.clone(),
@@ -157,6 +147,45 @@ fn everyday_kinds_are_corrected_by_what_their_lines_offer() {
     this.correct(&request(&line, Some(now.clone()))).unwrap();
     let line = this.bench.app.history(&about).unwrap().remove(0);
     assert_eq!(line.fix, Some(now));
+}
+
+#[test]
+fn a_sowing_is_put_right_down_to_its_packet_and_cells() {
+    let mut this = sown();
+    let line = this.line("12 seeds");
+    let Some(Fix::Sown { packet: was, tray, .. }) = line.fix.clone() else {
+        panic!("{line:?}");
+    };
+    let other = PacketForm {
+        crop: "leek".to_owned(),
+        variety: "Frosty Hollow".to_owned(),
+        ..packet()
+    };
+    let (_, leek) = this.bench.done(Act::AddPacket { packet: other });
+    let fix = Fix::Sown {
+        packet: leek.clone(),
+        tray,
+        cells: vec![2, 3],
+        seeds: SeedsAnswer::About(14),
+        depth_mm: Some(8.0),
+        wanted: None,
+    };
+    this.correct(&request(&line, Some(fix.clone()))).unwrap();
+    let line = this.line("14 seeds");
+    assert_eq!(line.fix, Some(fix));
+    assert!(said::one(&line.say).contains("leek"), "{line:?}");
+    let page = this.page();
+    let plants = &page.plants[0];
+    assert_eq!((plants.depth_mm, &plants.line.cells), (Some(8.0), &vec![2, 3]));
+    assert_eq!(plants.line.variety, "Frosty Hollow");
+    // The seeds are taken off the packet they came from, and off no other.
+    let stamp = this.bench.stamp();
+    let box_ = this.bench.app.seed(&stamp).unwrap();
+    let left = |id: &str| {
+        let line = box_.packets.iter().find(|it| it.line.packet == id);
+        line.unwrap().line.seeds_left
+    };
+    assert_eq!((left(&leek), left(&was)), (Some(86), Some(100)));
 }
 
 #[test]
