@@ -1,9 +1,11 @@
 // Loads every screen over the fake backend at phone size, plain and at 200 % text,
 // light and dark, and fails on sideways scroll, overlap, small targets, axe-core
-// violations, and anything the content policy blocks. Leaves a PNG of each.
+// violations, and anything the content policy blocks. Leaves pictures of each in
+// the folder that SCREENS_DIR names, if it does.
 import { createServer } from 'node:http';
 import { mkdirSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { availableParallelism } from 'node:os';
 import { extname, join } from 'node:path';
 import { chromium } from 'playwright-core';
 import { screens } from './screens.mjs';
@@ -11,9 +13,9 @@ import { screens } from './screens.mjs';
 const require = createRequire(import.meta.url);
 const axe = readFileSync(require.resolve('axe-core/axe.min.js'), 'utf8');
 const dist = new URL('../node_modules/.screens/', import.meta.url).pathname;
-const shots = process.env.SCREENS_DIR ?? new URL('../node_modules/.shots/', import.meta.url).pathname;
+const shots = process.env.SCREENS_DIR;
 const only = process.argv[2];
-mkdirSync(shots, { recursive: true });
+if (shots) mkdirSync(shots, { recursive: true });
 
 const policy =
   "default-src 'self'; connect-src 'self' ipc: http://ipc.localhost; img-src 'self' blob: photo: http://photo.localhost; object-src 'none'; base-uri 'none'; form-action 'none'; frame-src 'none'";
@@ -32,10 +34,12 @@ const server = createServer((request, response) => {
 await new Promise((resolve) => server.listen(0, '127.0.0.1', resolve));
 const origin = `http://127.0.0.1:${server.address().port}`;
 
+const size = { width: 412, height: 915 };
+// In the dark the same page has other colours, so that only contrast can differ.
 const modes = [
-  { name: 'light', scheme: 'light', text: 1 },
-  { name: 'dark', scheme: 'dark', text: 1 },
-  { name: 'large', scheme: 'light', text: 2 },
+  { name: 'light', scheme: 'light', text: 1, axe: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] },
+  { name: 'dark', scheme: 'dark', text: 1, axe: { type: 'rule', values: ['color-contrast'] } },
+  { name: 'large', scheme: 'light', text: 2, axe: { type: 'rule', values: ['color-contrast', 'target-size'] } },
 ];
 
 /** Runs in the page: what is wrong with how it is laid out. */
@@ -91,55 +95,64 @@ function layoutFaults() {
   return faults;
 }
 
-const browser = await chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args: ['--no-sandbox', '--headless'] });
-let wrong = 0;
-for (const mode of modes) {
-  const context = await browser.newContext({ viewport: { width: 412, height: 915 }, colorScheme: mode.scheme, reducedMotion: 'reduce', bypassCSP: false });
-  for (const screen of screens) {
-    if (only && !screen.name.includes(only)) continue;
-    const page = await context.newPage();
-    const faults = [];
-    page.on('console', (message) => message.type() === 'error' && faults.push(`console: ${message.text()}`));
-    page.on('pageerror', (error) => faults.push(`error: ${error.message}`));
-    // As in the app's web view, where prototypes are frozen.
-    await page.addInitScript(() => Object.freeze(Object.prototype));
-    await page.goto(`${origin}/?fake=${screen.scene ?? 'demo'}${screen.hash}`);
-    await page.waitForSelector('h1', { timeout: 10_000 });
-    await page.evaluate((text) => (document.documentElement.style.fontSize = `${text * 100}%`), mode.text);
-    page.setDefaultTimeout(5_000);
-    try {
-      await screen.steps?.(page);
-    } catch (thrown) {
-      faults.push(`step: ${thrown.message.split('\n')[0]}`);
-    }
-    await page.evaluate(() => document.fonts.ready);
-    faults.push(...(await page.evaluate(layoutFaults)));
-    await page.screenshot({ path: join(shots, `${screen.name}-${mode.name}.png`) });
-    // Whole pages are drawn by letting the page be as long as what is in it.
-    const high = await page.evaluate(() => {
-      const main = document.querySelector('main');
-      const dialog = document.querySelector('dialog[open]');
-      return dialog ? innerHeight : innerHeight - main.clientHeight + main.scrollHeight;
-    });
-    // Longer pages are more than a picture can hold.
-    if (high > 915 && high < 16_000) {
-      await page.setViewportSize({ width: 412, height: high });
-      await page.screenshot({ path: join(shots, `${screen.name}-${mode.name}-whole.png`) });
-    }
-    await page.evaluate(axe);
-    const found = await page.evaluate(() =>
-      globalThis.axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] }),
-    );
-    for (const violation of found.violations) {
-      for (const node of violation.nodes.slice(0, 4)) faults.push(`axe ${violation.id}: ${node.target.join(' ')} ${node.failureSummary.split('\n').at(-1)?.trim() ?? ''}`);
-    }
-    await page.close();
-    wrong += faults.length;
-    console.log(`${faults.length === 0 ? 'good ' : 'WRONG'} ${screen.name}, ${mode.name}`);
-    for (const fault of [...new Set(faults)].slice(0, 12)) console.log(`      ${fault}`);
+/** Draws a screen in a mode and tells what is wrong with it. */
+async function check(context, mode, screen) {
+  const page = await context.newPage();
+  const faults = [];
+  page.on('console', (message) => message.type() === 'error' && faults.push(`console: ${message.text()}`));
+  page.on('pageerror', (error) => faults.push(`error: ${error.message}`));
+  // As in the app's web view, where prototypes are frozen.
+  await page.addInitScript(() => Object.freeze(Object.prototype));
+  await page.goto(`${origin}/?fake=${screen.scene ?? 'demo'}${screen.hash}`);
+  await page.waitForSelector('h1', { timeout: 20_000 });
+  await page.evaluate((text) => (document.documentElement.style.fontSize = `${text * 100}%`), mode.text);
+  page.setDefaultTimeout(10_000);
+  try {
+    await screen.steps?.(page);
+  } catch (thrown) {
+    faults.push(`step: ${thrown.message.split('\n')[0]}`);
   }
-  await context.close();
+  await page.evaluate(() => document.fonts.ready);
+  faults.push(...(await page.evaluate(layoutFaults)));
+  await lengthen(page, `${screen.name}-${mode.name}`);
+  await page.evaluate(axe);
+  const found = await page.evaluate((runOnly) => globalThis.axe.run(document, { runOnly }), mode.axe);
+  for (const violation of found.violations) {
+    for (const node of violation.nodes.slice(0, 4)) faults.push(`axe ${violation.id}: ${node.target.join(' ')} ${node.failureSummary.split('\n').at(-1)?.trim() ?? ''}`);
+  }
+  await page.close();
+  console.log([`${faults.length === 0 ? 'good ' : 'WRONG'} ${screen.name}, ${mode.name}`, ...[...new Set(faults)].slice(0, 12)].join('\n      '));
+  return faults.length;
 }
+
+/** Makes the page as long as what is in it, so that all of it is looked at; pictures of it before and after. */
+async function lengthen(page, name) {
+  if (shots) await page.screenshot({ path: join(shots, `${name}.png`) });
+  const high = await page.evaluate(() => {
+    const main = document.querySelector('main');
+    const dialog = document.querySelector('dialog[open]');
+    return dialog ? innerHeight : innerHeight - main.clientHeight + main.scrollHeight;
+  });
+  // Longer pages are more than a picture can hold.
+  if (high <= size.height || high >= 16_000) return;
+  await page.setViewportSize({ ...size, height: high });
+  if (shots) await page.screenshot({ path: join(shots, `${name}-whole.png`) });
+}
+
+const browser = await chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args: ['--no-sandbox', '--headless'] });
+const left = modes.flatMap((mode) => screens.filter((screen) => !only || screen.name.includes(only)).map((screen) => ({ mode, screen })));
+if (left.length === 0) throw new Error(`no screen is named ${only}`);
+let wrong = 0;
+/** As many at a time as there are cores. */
+async function work() {
+  const contexts = new Map();
+  for (let next = left.shift(); next; next = left.shift()) {
+    const { mode, screen } = next;
+    if (!contexts.has(mode)) contexts.set(mode, await browser.newContext({ viewport: size, colorScheme: mode.scheme, reducedMotion: 'reduce', bypassCSP: false }));
+    wrong += await check(contexts.get(mode), mode, screen);
+  }
+}
+await Promise.all(Array.from({ length: Math.min(availableParallelism(), 8) }, work));
 await browser.close();
 server.close();
 if (wrong > 0) {
