@@ -6,6 +6,7 @@
 //! them when the decoder answers it in a way that was not met before.
 
 pub mod archive;
+mod brought;
 mod mutate;
 mod targets;
 

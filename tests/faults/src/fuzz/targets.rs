@@ -1,5 +1,6 @@
 //! The decoders, and what each promises whatever it is given.
 
+use crate::fuzz::brought;
 use crate::fuzz::archive::{PHOTO, manifest, whole, zip};
 use crate::writes::stamp;
 use plumule_journal::{Entry, Error, Journal, archive, shared};
@@ -40,10 +41,22 @@ pub const TARGETS: &[Target] = &[
         name: "segment",
         give: segment,
     },
+    Target {
+        name: "packets",
+        give: brought::packets,
+    },
+    Target {
+        name: "minima",
+        give: brought::minima,
+    },
+    Target {
+        name: "photo",
+        give: brought::photo,
+    },
 ];
 
 /// A folder of its own, in memory where the system has such a place.
-fn folder() -> TempDir {
+pub(super) fn folder() -> TempDir {
     let memory = Path::new("/dev/shm");
     if memory.is_dir() {
         TempDir::new_in(memory).unwrap()
@@ -132,7 +145,7 @@ fn segment(input: &[u8]) -> String {
 }
 
 /// What the entries add up to is what they add up to anew.
-fn as_it_adds_up(journal: &mut Journal) {
+pub(super) fn as_it_adds_up(journal: &mut Journal) {
     let findings = journal.check(&mut |_| true);
     let about_photos = |code: &str| code == "photo_missing" || code == "entries_missing";
     let bad = findings.found.iter().find(|it| !about_photos(it.code));
