@@ -21,7 +21,7 @@ pub fn packets(input: &[u8]) -> String {
         "import_not_text",
         "import_too_many",
         "import_empty",
-        "nothing_to_import",
+        "nothing_to_write",
     ];
     let place = folder();
     let mut app = App::open(place.path(), &stamp(0)).unwrap();
@@ -41,7 +41,7 @@ pub fn packets(input: &[u8]) -> String {
             said(&error, &known)
         }
     };
-    let came = after.packets.len() + after.retired.len() - before;
+    let came = after.packets.len() - before;
     assert_eq!(came, view.packets as usize);
     let again = app.read_packets(&stamp(5), input, &form).unwrap();
     assert_eq!(again.packets, 0, "the same packet twice");
