@@ -1086,6 +1086,18 @@ temperature_c: number, } | { "of": "counted",
  */
 up: UpAnswer, } | { "of": "sown", 
 /**
+ * Packet.
+ */
+packet: string, 
+/**
+ * Tray; a correction leaves it as it is.
+ */
+tray: string, 
+/**
+ * Cells; empty: the whole of it.
+ */
+cells: Array<number>, 
+/**
  * How many seeds.
  */
 seeds: SeedsAnswer, 
