@@ -153,7 +153,10 @@ fn everyday_kinds_are_corrected_by_what_their_lines_offer() {
 fn a_sowing_is_put_right_down_to_its_packet_and_cells() {
     let mut this = sown();
     let line = this.line("12 seeds");
-    let Some(Fix::Sown { packet: was, tray, .. }) = line.fix.clone() else {
+    let Some(Fix::Sown {
+        packet: was, tray, ..
+    }) = line.fix.clone()
+    else {
         panic!("{line:?}");
     };
     let other = PacketForm {
@@ -176,7 +179,10 @@ fn a_sowing_is_put_right_down_to_its_packet_and_cells() {
     assert!(said::one(&line.say).contains("leek"), "{line:?}");
     let page = this.page();
     let plants = &page.plants[0];
-    assert_eq!((plants.depth_mm, &plants.line.cells), (Some(8.0), &vec![2, 3]));
+    assert_eq!(
+        (plants.depth_mm, &plants.line.cells),
+        (Some(8.0), &vec![2, 3])
+    );
     assert_eq!(plants.line.variety, "Frosty Hollow");
     // The seeds are taken off the packet they came from, and off no other.
     let stamp = this.bench.stamp();

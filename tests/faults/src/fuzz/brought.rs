@@ -47,7 +47,11 @@ pub fn packets(input: &[u8]) -> String {
     assert_eq!(again.packets, 0, "the same packet twice");
     drop(app);
     as_it_adds_up(&mut Journal::open(place.path(), &stamp(6)).unwrap());
-    let kinds: Vec<_> = view.bad.iter().map(|line| line.what.code.as_str()).collect();
+    let kinds: Vec<_> = view
+        .bad
+        .iter()
+        .map(|line| line.what.code.as_str())
+        .collect();
     format!("{answer}: {}", kinds.join(" "))
 }
 
@@ -66,8 +70,16 @@ pub fn minima(input: &[u8]) -> String {
             let told = app.frost_preview(input, &found.read_with).unwrap();
             assert_eq!(told, found);
             assert!(found.bad.len() <= found.bad_lines as usize);
-            let codes: Vec<_> = found.bad.iter().map(|line| line.what.code.as_str()).collect();
-            format!("{} days, odds {:?}: {codes:?}", found.days, found.odds.is_some())
+            let codes: Vec<_> = found
+                .bad
+                .iter()
+                .map(|line| line.what.code.as_str())
+                .collect();
+            format!(
+                "{} days, odds {:?}: {codes:?}",
+                found.days,
+                found.odds.is_some()
+            )
         }
         Err(error) => said(&error, &known),
     }

@@ -1,7 +1,7 @@
 //! The decoders, and what each promises whatever it is given.
 
-use crate::fuzz::brought;
 use crate::fuzz::archive::{PHOTO, manifest, whole, zip};
+use crate::fuzz::brought;
 use crate::writes::stamp;
 use plumule_journal::{Entry, Error, Journal, archive, shared};
 use std::fs;
