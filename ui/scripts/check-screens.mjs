@@ -50,7 +50,9 @@ function layoutFaults() {
   // What is only laid out when it comes near is measured as when it is there.
   for (const el of scope.querySelectorAll('*')) if (getComputedStyle(el).contentVisibility === 'auto') el.style.contentVisibility = 'visible';
   for (const el of [document.documentElement, document.querySelector('main'), document.querySelector('dialog[open]')]) {
-    if (el && el.scrollWidth > el.clientWidth + 1) faults.push(`sideways scroll in ${el.tagName}: ${el.scrollWidth} > ${el.clientWidth}`);
+    if (!el || el.scrollWidth <= el.clientWidth + 1) continue;
+    const out = [...el.querySelectorAll('*')].findLast((it) => it.getBoundingClientRect().right > el.clientWidth + 1 && !it.closest('.scroller'));
+    faults.push(`sideways scroll in ${el.tagName}: ${el.scrollWidth} > ${el.clientWidth}${out ? `, by ${name(out)}` : ''}`);
   }
   const seen = [...scope.querySelectorAll('a[href], button, input, select, textarea, summary, .grid:not(.glance) [role=gridcell]')].filter((el) => {
     const style = getComputedStyle(el);

@@ -160,7 +160,7 @@ export const screens = [
     name: 'tray-photo-refused',
     hash: '#/tray/t-k7',
     steps: async (page) => {
-      await page.getByLabel('Choose a photo').setInputFiles({ name: 'leaf.jpg', mimeType: 'image/jpeg', buffer: Buffer.alloc(0) });
+      await page.getByLabel('Choose a photo', { exact: true }).setInputFiles({ name: 'leaf.jpg', mimeType: 'image/jpeg', buffer: Buffer.alloc(0) });
       await page.getByText('That file is empty').waitFor();
     },
   },
@@ -205,7 +205,7 @@ export const screens = [
   { name: 'seed-empty', scene: 'empty', hash: '#/seed' },
   { name: 'seed-one', scene: 'one', hash: '#/seed' },
   { name: 'seed-many', scene: 'many', hash: '#/seed' },
-  { name: 'seed-many-end', scene: 'many', hash: '#/seed', steps: (page) => page.locator('li').last().scrollIntoViewIfNeeded() },
+  { name: 'seed-many-end', scene: 'many', hash: '#/seed', steps: (page) => page.locator('main li').last().scrollIntoViewIfNeeded() },
   {
     name: 'seed-many-found',
     scene: 'many',
