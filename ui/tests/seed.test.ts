@@ -2,7 +2,10 @@ import { screen, waitFor, within } from '@testing-library/svelte';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { open } from './open';
 
-afterEach(() => localStorage.clear());
+afterEach(() => {
+  localStorage.clear();
+  vi.unstubAllGlobals();
+});
 
 /** What the device can share with. */
 function device(of: { share?: unknown; clipboard?: unknown }) {
@@ -30,9 +33,31 @@ describe('the seed box', () => {
     expect(screen.getByRole('combobox', { name: 'Order' })).toHaveValue('worth');
   });
 
-  it('shows hundreds of packets, each with its way to the bench', async () => {
-    await open('#/seed', 'many');
-    expect((await screen.findAllByRole('link', { name: /^Sow it:/ })).length).toBe(507);
+  it('draws hundreds of packets as they come near, each with its way to the bench', async () => {
+    const near = { come: () => {} };
+    vi.stubGlobal(
+      'IntersectionObserver',
+      class {
+        constructor(seen: (entries: { isIntersecting: boolean }[]) => void) {
+          near.come = () => seen([{ isIntersecting: true }]);
+        }
+        observe() {}
+        disconnect() {}
+      },
+    );
+    const { user } = await open('#/seed', 'many');
+    const drawn = () => document.querySelectorAll('a.sow').length;
+    await screen.findByRole('link', { name: 'Sow it: Tomato ‘Amber Lantern’' });
+    expect(screen.getByText('507 of 508 packets')).toBeVisible();
+    const first = drawn();
+    expect(first).toBeLessThan(100);
+    for (let before = first; before < 507; before = drawn()) {
+      near.come();
+      await waitFor(() => expect(drawn()).toBe(Math.min(507, before + first)));
+    }
+    expect(document.querySelector('main li:last-child .sow')).toHaveAccessibleName(/^Sow it: .* 500’$/);
+    await user.type(screen.getByRole('searchbox', { name: 'Find a packet' }), 'lantern');
+    expect(drawn()).toBe(first);
   });
 });
 

@@ -164,7 +164,7 @@ fn bundle(house: &House) -> Result<Row, String> {
 fn taps(house: &House) -> Result<Vec<Row>, String> {
     #[derive(Deserialize)]
     struct Swept {
-        frames: usize,
+        pictures: usize,
         late: f64,
     }
     #[derive(Deserialize)]
@@ -172,6 +172,7 @@ fn taps(house: &House) -> Result<Vec<Row>, String> {
         taps: usize,
         median: f64,
         p98: f64,
+        beside: Option<Box<Told>>,
         scroll: Option<Swept>,
     }
     house.npm(["run", "screens:build"]).kept()?;
@@ -198,9 +199,14 @@ fn taps(house: &House) -> Result<Vec<Row>, String> {
             "500 packets",
         )?,
     ];
+    if let Some(few) = seed.beside {
+        let note = "medians, a processor slowed four times".to_owned();
+        let name = "a key among 500 packets against one among a few";
+        rows.push(Row::new(name, vec![seed.median / few.median], note)?);
+    }
     if let Some(swept) = seed.scroll {
-        let note = format!("of {} while 500 packets are swept through", swept.frames);
-        let name = "pictures that came over two late, share";
+        let note = format!("of {} while 500 packets are swept through", swept.pictures);
+        let name = "pictures that came more than one too late, share";
         rows.push(Row::new(name, vec![swept.late], note)?);
     }
     Ok(rows)

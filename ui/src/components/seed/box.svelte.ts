@@ -1,5 +1,5 @@
 import type { PacketRow } from '../../backend/generated/types';
-import { find, findable } from '../../text/find';
+import { find, findable, type Findable } from '../../text/find';
 import type { Words } from '../../text/words.svelte';
 
 export const sorts = ['recent', 'name', 'worth', 'age'] as const;
@@ -31,25 +31,38 @@ export class Box {
     }
   }
 
-  shown(rows: PacketRow[], words: Words): PacketRow[] {
-    const name = (row: PacketRow) => `${words.crop(row.line.crop)} ${row.line.variety}`;
-    const passing = rows.filter((row) => passes(row, this.filter));
-    const found = this.typed.trim()
-      ? find(
-          passing.map((row) => findable(row, `${name(row)} ${row.line.year ?? ''} ${row.source}`)),
-          this.typed,
-        )
-      : passing;
-    const by = this.sort;
-    if (by === 'recent') return found;
-    const text = (a: PacketRow, b: PacketRow) => name(a).localeCompare(name(b), 'en-GB');
-    const worth = (row: PacketRow) => row.worth ?? 2;
-    const year = (row: PacketRow) => row.line.year ?? 9999;
-    if (by === 'worth') return found.sort((a, b) => worth(a) - worth(b) || text(a, b));
-    if (by === 'age') return found.sort((a, b) => year(a) - year(b) || text(a, b));
-    return found.sort(text);
+  shown(all: readonly Findable<Named>[]): PacketRow[] {
+    const passing = all.filter(({ item }) => passes(item.row, this.filter));
+    const found = this.typed.trim() ? find(passing, this.typed) : passing.map(({ item }) => item);
+    const order = orders[this.sort];
+    return (order ? found.sort(order) : found).map(({ row }) => row);
   }
 }
+
+/** A packet with its name as it is read. */
+interface Named {
+  row: PacketRow;
+  name: string;
+}
+
+/** The packets as they are found, made once for all that is typed. */
+export const named = (rows: PacketRow[], words: Words): Findable<Named>[] =>
+  rows.map((row) => {
+    const name = `${words.crop(row.line.crop)} ${row.line.variety}`;
+    return findable({ row, name }, `${name} ${row.line.year ?? ''} ${row.source}`);
+  });
+
+const letters = new Intl.Collator('en-GB');
+const byName = (a: Named, b: Named) => letters.compare(a.name, b.name);
+/** What is not known comes last. */
+const worth = ({ row }: Named) => row.worth ?? 2;
+const year = ({ row }: Named) => row.line.year ?? 9999;
+const orders: Record<Sort, ((a: Named, b: Named) => number) | null> = {
+  recent: null,
+  name: byName,
+  worth: (a, b) => worth(a) - worth(b) || byName(a, b),
+  age: (a, b) => year(a) - year(b) || byName(a, b),
+};
 
 function passes(row: PacketRow, filter: Filter): boolean {
   if (filter === 'retired') return row.retired;
