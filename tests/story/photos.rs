@@ -174,11 +174,11 @@ fn a_packet_and_what_was_sown_have_photos_and_broken_files_leave_nothing() {
         window.press("Photograph Tomato").await;
         choose(&window, "Choose a photo: Tomato", &file).await;
         window.sees("Photo taken").await;
-        window.sees("Photo of").await;
+        window.await_one("button", "Photo of", &[]).await;
         window.press("Photo of").await;
         window.press("Delete").await;
         window.sees("was withdrawn").await;
-        window.sees_no_more("Photo of").await;
+        window.has_no("button", "Photo of").await;
         window.press("Undo").await;
         window.await_one("button", "Photo of", &[]).await;
         window.close().await;

@@ -282,6 +282,14 @@ impl Window {
             .await
     }
 
+    /// Waits until there is no such thing any more.
+    pub async fn has_no(&self, kind: &str, name: &str) {
+        self.until(&format!("the {kind} {name} is gone"), async || {
+            (self.count(kind, name, &[]).await == 0).then_some(())
+        })
+        .await;
+    }
+
     async fn until<T>(&self, what: &str, ask: impl AsyncFnMut() -> Option<T>) -> T {
         match attempt(ask).await {
             Some(answer) => answer,
