@@ -94,6 +94,25 @@ describe('a packet', () => {
     });
   });
 
+  it('shows the days that it states, and takes others', async () => {
+    const { backend, user } = await open('#/packet/p-tomato');
+    expect(await screen.findByText(/^8 to 18 days at 18 to 22 °C/)).toHaveTextContent(/it takes 46 % longer than is usual/);
+    await user.click(screen.getByRole('button', { name: 'Change' }));
+    const sheet = screen.getByRole('dialog');
+    const typed = async (name: string, text: string) => {
+      const field = within(sheet).getByRole('textbox', { name });
+      await user.clear(field);
+      if (text) await user.type(field, text);
+    };
+    // One of two is both; without a temperature the days stand alone.
+    await typed('At least', '');
+    await typed('At most', '10');
+    await typed('At no less than', '');
+    await typed('At no more than', '');
+    await user.click(within(sheet).getByRole('button', { name: 'Save' }));
+    expect(backend.requests[0]?.act).toMatchObject({ packet: { stated_days: { from: 10, to: 10, at: null } } });
+  });
+
   it('is taken out of use as it is described', async () => {
     const { backend, user } = await open('#/packet/p-corn');
     await user.click(await screen.findByRole('button', { name: 'No longer used' }));
