@@ -128,7 +128,7 @@ fn hopeless(growth: &Growth) -> Option<Say> {
     Some(
         Say::new(key)
             .with("temperature", Arg::Celsius(mean_c.round()))
-            .with("from", Arg::Celsius(low))
-            .with("to", Arg::Celsius(high)),
+            .with("from", Arg::Celsius(low.round()))
+            .with("to", Arg::Celsius(high.round())),
     )
 }
