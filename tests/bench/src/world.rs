@@ -6,9 +6,9 @@
 use chrono::{DateTime, Datelike, Days, NaiveDate, NaiveDateTime, NaiveTime, TimeDelta, Utc};
 use chrono_tz::Tz;
 use plumule_journal::content::{
-    Content, Counted, Felt, GardenDescribed, Leaving, Left, MonthDay, OfTray, PacketDescribed,
-    Part, PlaceDescribed, RangeC, ReadingTaken, Seeds, Shown, Sown, TrayDescribed, TrayMoved,
-    Treatment, Up, WentOn,
+    Content, Counted, Felt, GardenDescribed, Leaving, Left, MonthDay, OfPlants, OfTray,
+    PacketDescribed, Part, PlaceDescribed, RangeC, ReadingTaken, Seeds, Shown, Sown, TrayDescribed,
+    TrayMoved, Treatment, Up, WentOn,
 };
 use plumule_journal::id::{BatchId, PacketId, PlaceId, SowingId, TrayId};
 use plumule_journal::stamp::{Stamp, instant_of};
@@ -321,7 +321,7 @@ fn count(acts: &mut Acts, day: NaiveDate, of: Plants, up: u32) {
     acts.say(day, time(8, 20), vec![Content::Counted(Counted { of, up })]);
 }
 
-/// A sowing from its tray to the open ground: 23 entries.
+/// A sowing from its tray to the open ground: 25 entries.
 fn past(
     acts: &mut Acts,
     day: NaiveDate,
@@ -343,7 +343,8 @@ fn past(
         feel(acts, after(days), tray, number + turn as u64);
     }
     let of = Plants::Sowing(sowing);
-    for (days, up) in [(10, 3), (13, 12), (17, 17 + (number % 4) as u32)] {
+    let rest = 1 + (number % 4) as u32;
+    for (days, up) in [(10, 3), (13, 12), (17, 16 + rest)] {
         count(acts, after(days), of, up);
     }
     let (new, batch) = (TrayId(acts.id()), BatchId(acts.id()));
@@ -372,6 +373,12 @@ fn past(
             step: Step::PrickedOut,
             parts: vec![part],
         }),
+        Content::Left(Left {
+            of,
+            number: rest,
+            how: Leaving::Thinned,
+        }),
+        Content::Finished(OfPlants { of }),
         Content::TrayEmptied(OfTray { tray }),
     ];
     acts.say(after(28), time(16, 0), went_on);
