@@ -55,6 +55,9 @@ pub(crate) fn connect(
     }
     db.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, false)?;
     db.set_db_config(DbConfig::SQLITE_DBCONFIG_DEFENSIVE, true)?;
+    // Else a statement whose plan might use a partial index is planned anew each
+    // time that it is given other values.
+    db.set_db_config(DbConfig::SQLITE_DBCONFIG_ENABLE_QPSG, true)?;
     for (name, value) in PRAGMAS {
         db.pragma_update(None, name, value)?;
     }
