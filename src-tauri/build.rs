@@ -42,6 +42,7 @@ const COMMANDS: &[&str] = &[
     "ask_notices",
     "next_notice",
     "test_notice",
+    "set_at_login",
     "opening",
     "labels",
     "save_labels",

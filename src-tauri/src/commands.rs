@@ -191,6 +191,19 @@ pub async fn test_notice<R: Runtime>(app: AppHandle<R>) -> Reply<()> {
     .await
 }
 
+/// Has the app start at login or not, where that is offered.
+#[command]
+pub async fn set_at_login<R: Runtime>(app: AppHandle<R>, wanted: bool) -> Reply<NoticesView> {
+    apart(move || {
+        #[cfg(target_os = "linux")]
+        crate::stay::start_at_login(&app, wanted)?;
+        #[cfg(not(target_os = "linux"))]
+        let _ = wanted;
+        notices_view(&app)
+    })
+    .await
+}
+
 /// Where a notice asks the window to open, once: a tray by its id, the round
 /// (empty).
 #[command]
@@ -206,6 +219,10 @@ fn notices_view<R: Runtime>(app: &AppHandle<R>) -> Reply<NoticesView> {
         permission: standing.permission.word().to_owned(),
         held_back: standing.held_back,
         system: std::env::consts::OS.to_owned(),
+        #[cfg(target_os = "linux")]
+        at_login: Some(crate::stay::starts_at_login(app)),
+        #[cfg(not(target_os = "linux"))]
+        at_login: None,
     })
 }
 
@@ -246,6 +263,8 @@ async fn change<R: Runtime, T: Send + 'static>(
         let done = act(&app.state::<Shell>());
         app.state::<Timer>().poke();
         app.state::<Keeper>().poke();
+        #[cfg(target_os = "linux")]
+        crate::stay::look(&app);
         done
     })
     .await

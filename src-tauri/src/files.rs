@@ -1,5 +1,8 @@
 //! Files that leave the app, to where the grower says.
 
+#[cfg(target_os = "android")]
+pub mod share;
+
 use crate::shell::error;
 use plumule_app::AppError;
 use std::fs::{self, File};
@@ -9,38 +12,77 @@ use tauri::{AppHandle, Manager, Runtime};
 use tauri_plugin_dialog::{DialogExt, FilePath};
 use tauri_plugin_fs::{FsExt, OpenOptions};
 
-/// Asks where to save a file and writes it there; false if that was called
+/// Has a file written and kept where the grower says; none if that was called
 /// off. `name` is what it is called unless the grower calls it otherwise.
 ///
 /// It waits for the grower, so it is for a thread where waiting hurts nobody.
 ///
 /// # Errors
-/// `save_failed` if it cannot be written; a file that was there is left as it
-/// was.
+/// Those of `write`, which is to leave a file that was there as it was;
+/// `save_failed` if what it wrote cannot be brought to its place.
+#[cfg(not(target_os = "android"))]
+pub fn save<R: Runtime, T>(
+    app: &AppHandle<R>,
+    name: &str,
+    write: impl FnOnce(&Path) -> Result<T, AppError>,
+) -> Result<Option<T>, AppError> {
+    let Some(to) = ask_where(app, name) else {
+        return Ok(None);
+    };
+    if let FilePath::Path(path) = &to {
+        return write(path).map(Some);
+    }
+    // A place that only the system can open.
+    let beside = beside(app, "saving.part")?;
+    let written = write(&beside).and_then(|done| {
+        let mut how = OpenOptions::new();
+        how.write(true).create(true).truncate(true);
+        let copied = app.fs().open(to, how).and_then(|mut to| {
+            std::io::copy(&mut File::open(&beside)?, &mut to)?;
+            to.sync_all()
+        });
+        copied
+            .map(|()| Some(done))
+            .map_err(|_| error("save_failed"))
+    });
+    // What is left over goes the next time.
+    let _ = fs::remove_file(&beside);
+    written
+}
+
+/// As elsewhere, but that it is written first and then handed to the app that
+/// the grower chooses.
+#[cfg(target_os = "android")]
+pub fn save<R: Runtime, T>(
+    app: &AppHandle<R>,
+    name: &str,
+    write: impl FnOnce(&Path) -> Result<T, AppError>,
+) -> Result<Option<T>, AppError> {
+    let folder = beside(app, "shared")?;
+    // The one before has long been read.
+    let _ = fs::remove_dir_all(&folder);
+    fs::create_dir_all(&folder).map_err(|_| error("save_failed"))?;
+    let path = folder.join(name);
+    let done = write(&path)?;
+    Ok(share::share(app, &path)?.then_some(done))
+}
+
+/// Saves a file; false if that was called off.
+///
+/// # Errors
+/// `save_failed` if it cannot be written.
 pub fn save_file<R: Runtime>(
     app: &AppHandle<R>,
     name: &str,
     bytes: &[u8],
 ) -> Result<bool, AppError> {
-    let Some(to) = ask_where(app, name) else {
-        return Ok(false);
-    };
-    let written = match &to {
-        FilePath::Path(path) => whole(path, bytes),
-        // A phone names a place that only its own system can open.
-        FilePath::Url(_) => {
-            let mut how = OpenOptions::new();
-            how.write(true).create(true).truncate(true);
-            app.fs()
-                .open(to, how)
-                .and_then(|mut file| file.write_all(bytes).and_then(|()| file.sync_all()))
-        }
-    };
-    written.map(|()| true).map_err(|_| error("save_failed"))
+    let write = |path: &Path| whole(path, bytes).map_err(|_| error("save_failed"));
+    Ok(save(app, name, write)?.is_some())
 }
 
 /// Where the grower wants it, by the system's own dialog.
-pub fn ask_where<R: Runtime>(app: &AppHandle<R>, name: &str) -> Option<FilePath> {
+#[cfg(not(target_os = "android"))]
+fn ask_where<R: Runtime>(app: &AppHandle<R>, name: &str) -> Option<FilePath> {
     #[cfg(feature = "test-hooks")]
     if let Some(folder) = std::env::var_os("PLUMULE_TEST_SAVE") {
         return Some(FilePath::Path(Path::new(&folder).join(name)));
@@ -51,31 +93,6 @@ pub fn ask_where<R: Runtime>(app: &AppHandle<R>, name: &str) -> Option<FilePath>
         None => dialog,
     }
     .blocking_save_file()
-}
-
-/// Has a file written where the grower said. Where only the system can open
-/// that place, it is written beside the journals first and copied.
-pub fn written<R: Runtime, T>(
-    app: &AppHandle<R>,
-    to: &FilePath,
-    write: impl FnOnce(&Path) -> Result<T, AppError>,
-) -> Result<T, AppError> {
-    if let FilePath::Path(path) = to {
-        return write(path);
-    }
-    let beside = beside(app, "saving.part")?;
-    let written = write(&beside).and_then(|done| {
-        let mut how = OpenOptions::new();
-        how.write(true).create(true).truncate(true);
-        let copied = app.fs().open(to.clone(), how).and_then(|mut to| {
-            std::io::copy(&mut File::open(&beside)?, &mut to)?;
-            to.sync_all()
-        });
-        copied.map(|()| done).map_err(|_| error("save_failed"))
-    });
-    // What is left over goes the next time.
-    let _ = fs::remove_file(&beside);
-    written
 }
 
 /// Asks for a file; none if that was called off. Where only the system can
@@ -137,7 +154,7 @@ fn beside<R: Runtime>(app: &AppHandle<R>, name: &str) -> Result<PathBuf, AppErro
 }
 
 /// Writes a file so that it is there whole or as it was before.
-fn whole(path: &Path, bytes: &[u8]) -> std::io::Result<()> {
+pub fn whole(path: &Path, bytes: &[u8]) -> std::io::Result<()> {
     let mut part = path.as_os_str().to_owned();
     part.push(".part");
     let part = Path::new(&part);

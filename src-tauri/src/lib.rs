@@ -11,6 +11,8 @@ mod labels;
 mod notify;
 mod photos;
 mod shell;
+#[cfg(target_os = "linux")]
+mod stay;
 mod work;
 
 use shell::Shell;
@@ -20,35 +22,84 @@ use std::sync::Arc;
 use tauri::{AppHandle, Builder, Manager, RunEvent, Runtime, WindowEvent};
 use work::Work;
 
+/// The word that it is started with at login: without its window.
+const UNSEEN: &str = "--unseen";
+
 /// Opens the window and runs until it is closed. With `--demo` among the
-/// arguments it shows the demo journal. A second start brings the window of
-/// the first to the front, and ends.
+/// arguments it shows the demo journal; with `--unseen`, on Linux, no window
+/// until it is asked for. A second start brings the window of the first to the
+/// front, and ends.
 ///
 /// # Errors
 /// If the window cannot be opened.
-#[cfg_attr(mobile, tauri::mobile_entry_point)]
 pub fn run() -> tauri::Result<()> {
     let demo = std::env::args().any(|word| word == "--demo");
     let builder = Builder::default();
     #[cfg(desktop)]
     let builder = builder.plugin(one_at_a_time());
+    let mut context = tauri::generate_context!();
+    let unseen = is_unseen(std::env::args());
+    if unseen {
+        for window in &mut context.config_mut().app.windows {
+            window.visible = false;
+        }
+    }
     assemble(builder)
-        .setup(move |app| attend(app.handle(), folder(app.handle())?, demo))
-        .build(tauri::generate_context!())?
-        .run(|handle, event| resumed(handle, &event));
+        .setup(move |app| {
+            attend(app.handle(), folder(app.handle())?, demo)?;
+            if unseen {
+                // The window, which asks for it otherwise, may sleep unseen.
+                tauri::async_runtime::spawn(commands::start(app.handle().clone()));
+            }
+            Ok(())
+        })
+        .build(context)?
+        .run(|handle, event| {
+            resumed(handle, &event);
+            #[cfg(target_os = "linux")]
+            stay::closing(handle, &event);
+        });
     Ok(())
+}
+
+/// Where the system of a phone enters.
+#[cfg(mobile)]
+mod phone {
+    #![allow(missing_docs, reason = "what the macro makes has none")]
+
+    #[tauri::mobile_entry_point]
+    fn enter() {
+        if super::run().is_err() {
+            // Without a window there is nobody to tell; the system says that it ended.
+            std::process::exit(1);
+        }
+    }
+}
+
+/// Started at login.
+fn is_unseen(mut words: impl Iterator<Item = String>) -> bool {
+    cfg!(target_os = "linux") && words.any(|word| word == UNSEEN)
 }
 
 /// A phone sees to it by itself.
 #[cfg(desktop)]
 fn one_at_a_time<R: Runtime>() -> tauri::plugin::TauriPlugin<R> {
-    tauri_plugin_single_instance::init(|app, _, _| {
-        if let Some(window) = app.get_webview_window("main") {
-            // A window that cannot come to the front is there all the same.
-            let _ = window.unminimize();
-            let _ = window.set_focus();
+    tauri_plugin_single_instance::init(|app, words, _| {
+        if !is_unseen(words.into_iter()) {
+            come_up(app);
         }
     })
+}
+
+/// Brings the window to the front, be it hidden or not.
+#[cfg(desktop)]
+fn come_up<R: Runtime>(app: &AppHandle<R>) {
+    if let Some(window) = app.get_webview_window("main") {
+        // A window manager may refuse; the window is there all the same.
+        let _ = window.show();
+        let _ = window.unminimize();
+        let _ = window.set_focus();
+    }
 }
 
 /// Where the journals are. A phone's own folder holds the web view's files too;
@@ -64,6 +115,8 @@ fn folder<R: Runtime>(handle: &AppHandle<R>) -> tauri::Result<PathBuf> {
 
 /// The plugins and the commands.
 fn assemble<R: Runtime>(builder: Builder<R>) -> Builder<R> {
+    #[cfg(target_os = "android")]
+    let builder = builder.plugin(files::share::plugin());
     builder
         .plugin(tauri_plugin_dialog::init())
         .plugin(tauri_plugin_fs::init())
@@ -111,6 +164,7 @@ fn assemble<R: Runtime>(builder: Builder<R>) -> Builder<R> {
             commands::ask_notices,
             commands::next_notice,
             commands::test_notice,
+            commands::set_at_login,
             commands::opening,
             labels::labels,
             labels::save_labels,
@@ -128,6 +182,8 @@ fn attend<R: Runtime>(
 ) -> Result<(), Box<dyn Error>> {
     handle.manage(Shell::new(folder, demo));
     handle.manage(Work::default());
+    #[cfg(target_os = "linux")]
+    handle.manage(stay::Stay::default());
     handle.manage(keeper::start(handle.clone())?);
     let delivery: notify::Shared = Arc::new(notify::System::new(handle));
     let timer = notify::start(handle.clone(), Arc::clone(&delivery))?;

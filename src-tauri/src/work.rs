@@ -113,14 +113,12 @@ fn run<R: Runtime>(app: &AppHandle<R>, task: &Task) -> Result<Outcome, AppError>
         let day = now.with_timezone(&zone).date_naive();
         let ending = if passphrase.is_some() { "age" } else { "zip" };
         let name = format!("plumule-{day}.{ending}");
-        let Some(to) = files::ask_where(app, &name) else {
-            return Ok(Outcome::NotSaved);
-        };
-        let _files = work.files();
-        let home = shell.home_or_own();
-        return files::written(app, &to, |path| {
+        let saved = files::save(app, &name, |path| {
+            let _files = work.files();
+            let home = shell.home_or_own();
             keep::work(&home, &stamp()?, task, Some(path), &mut watch)
-        });
+        })?;
+        return Ok(saved.unwrap_or(Outcome::NotSaved));
     }
     let file = held(&work.file).clone().filter(|_| task.of_a_file());
     let file = file.as_deref();

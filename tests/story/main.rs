@@ -20,4 +20,5 @@ mod real;
 mod refused;
 mod seed;
 mod settings;
+mod stay;
 mod undo;

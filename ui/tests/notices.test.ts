@@ -30,6 +30,24 @@ describe('Notices in the settings', () => {
   });
 });
 
+describe('On a computer', () => {
+  it('Plumule is there when a notice is due, if that is wanted', async () => {
+    const { backend, user } = await open('#/settings');
+    const stay = await screen.findByRole('checkbox', { name: 'Keep running when the window is closed' });
+    await user.click(stay);
+    await waitFor(() => expect(backend.device.stay).toBe(true));
+    await user.click(screen.getByRole('checkbox', { name: 'Start at login, without the window' }));
+    await waitFor(() => expect(backend.atLogin).toBe(true));
+    expect(screen.getByRole('checkbox', { name: 'Start at login, without the window' })).toBeChecked();
+  });
+
+  it('that is not asked of a phone, which shows notices by itself', async () => {
+    await open('#/settings', 'refusing');
+    await screen.findByText(/^They are not allowed/);
+    expect(screen.queryByRole('checkbox', { name: 'Keep running when the window is closed' })).toBeNull();
+  });
+});
+
 describe('The round', () => {
   it('says in a quiet line that notices do not come', async () => {
     await open('#/round', 'refusing');

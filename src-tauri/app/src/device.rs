@@ -23,6 +23,7 @@ impl Default for DeviceForm {
             quiet_from: text("22:00"),
             quiet_to: text("07:00"),
             notices: true,
+            stay: false,
             initials: String::new(),
         }
     }

@@ -15,7 +15,7 @@ use tauri::{AppHandle, Manager, Runtime};
 const MOST: usize = 30;
 
 /// Where the classes of `gen/android` are.
-const PACKAGE: &str = "garden.plumule.journal";
+pub const PACKAGE: &str = "garden.plumule.journal";
 
 /// The plugin that does the work here.
 pub fn plugin<R: Runtime>() -> TauriPlugin<R> {

@@ -47,12 +47,7 @@ pub fn take<R: Runtime>(handle: &AppHandle<R>, delivery: &dyn Delivery, tap: &Ta
         .state::<Opening>()
         .keep(tap.tray.clone().unwrap_or_default());
     #[cfg(desktop)]
-    if let Some(window) = handle.get_webview_window("main") {
-        // A window manager may refuse; the notice is answered all the same.
-        let _ = window.unminimize();
-        let _ = window.show();
-        let _ = window.set_focus();
-    }
+    crate::come_up(handle);
     let _ = handle.emit(OPENING, ());
 }
 

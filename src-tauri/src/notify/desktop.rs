@@ -8,13 +8,9 @@ use tauri::plugin::TauriPlugin;
 use tauri::{AppHandle, Runtime};
 use tauri_plugin_notification::{Action, ActionType, NotificationExt};
 
-/// Kinds of notices by what can be done with them.
-const OPEN: &str = "open";
+/// The kind of notice that is answered where it is. Any other is only pressed
+/// itself, which the plugin offers by itself and tells of as `tap`.
 const FEEL: &str = "feel";
-
-/// The name for pressing the notice itself (Desktop Notifications
-/// Specification 1.2, section 2); the plugin tells of it as `tap`.
-const DEFAULT: &str = "default";
 
 /// The plugin that does the work here.
 pub fn plugin<R: Runtime>() -> TauriPlugin<R> {
@@ -25,21 +21,15 @@ pub fn plugin<R: Runtime>() -> TauriPlugin<R> {
 pub struct Desktop<R: Runtime>(AppHandle<R>);
 
 impl<R: Runtime> Desktop<R> {
-    /// With the actions that notices offer.
+    /// With the answers that notices offer.
     pub fn new(app: &AppHandle<R>) -> Self {
-        let action = |id: &str, title: String| Action::builder(id, title).build();
-        let open = action(DEFAULT, words::plain_text("notice-open"));
-        let feels = ANSWERS.map(|answer| {
-            action(
-                answer,
-                words::plain_text(&words::key("notice-answer", answer)),
-            )
+        let feel = ANSWERS.map(|answer| {
+            let title = words::plain_text(&words::key("notice-answer", answer));
+            Action::builder(answer, title).build()
         });
-        let feel = std::iter::once(open.clone()).chain(feels).collect();
-        let types = [(OPEN, vec![open]), (FEEL, feel)];
-        let types = types.map(|(id, actions)| ActionType::builder(id).actions(actions).build());
+        let feel = ActionType::builder(FEEL).actions(feel.into()).build();
         // It only fills a table and cannot fail on a desktop.
-        let _ = app.notification().register_action_types(types.into());
+        let _ = app.notification().register_action_types(vec![feel]);
         Self(app.clone())
     }
 }
@@ -70,12 +60,13 @@ impl<R: Runtime> Delivery for Desktop<R> {
             Some(tray) => built.extra("tray", tray),
             None => built,
         };
-        built
-            .title(&notice.title)
-            .body(&notice.body)
-            .action_type_id(if notice.feel { FEEL } else { OPEN })
-            .show()
-            .is_ok()
+        let built = if notice.feel {
+            built.action_type_id(FEEL)
+        } else {
+            built
+        };
+        let built = built.title(&notice.title).body(&notice.body);
+        built.show().is_ok()
     }
 
     fn take_back(&self, ids: &[i32]) {

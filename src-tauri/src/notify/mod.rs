@@ -18,7 +18,7 @@ mod desktop;
 mod ios;
 
 #[cfg(target_os = "android")]
-pub use android::{Phone as System, plugin};
+pub use android::{PACKAGE as ANDROID_PACKAGE, Phone as System, plugin};
 pub use answer::Opening;
 #[cfg(desktop)]
 pub use desktop::{Desktop as System, plugin};

@@ -63,8 +63,6 @@ pub enum Task {
         #[arg(long)]
         debug: bool,
     },
-    /// Check the types of the shell's Rust for Android and for iPhones.
-    Phones,
     /// Write the types that the UI shares with Rust anew.
     Bindings,
     /// Ask the mathematics 11,000 random questions and compare with SciPy.

@@ -62,7 +62,6 @@ fn carry_out(Args { as_is, task }: Args) -> Result<bool, String> {
             Soak::Judgement => soak::judgement(&house),
         },
         Task::Package { debug } => package::package(&house, debug, as_is),
-        Task::Phones => phones::check(&house).map(|note| println!("{note}")),
         Task::Bindings => bindings::write(&house),
         Task::Cross => cross::full(&house),
     };

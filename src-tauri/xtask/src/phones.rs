@@ -7,7 +7,7 @@
 use std::fs;
 use std::path::Path;
 
-use crate::command::{Command, Words};
+use crate::command::Words;
 use crate::house::House;
 use crate::second::by_debians;
 use crate::step::Outcome;
@@ -15,9 +15,6 @@ use crate::ui;
 
 const ANDROID: &str = "aarch64-linux-android";
 const IPHONE: &str = "aarch64-apple-ios";
-
-/// Shared by both, so that what runs on the host is built once.
-const FOLDER: &str = "android";
 
 /// A compiler that makes what it is told to, with nothing in it.
 const STAND_IN: &str = "#!/bin/sh
@@ -29,38 +26,31 @@ while [ $# -gt 0 ]; do
 done
 ";
 
-/// Checks both.
+/// Checks both, at once.
 ///
 /// # Errors
 /// All that cargo printed.
 pub fn check(house: &House) -> Outcome {
     ui::built(house, Words::KeptBack)?;
-    let android = check_for(house, ANDROID)
-        .env("CC_aarch64_linux_android", "gcc")
-        .env("AR_aarch64_linux_android", "ar");
-    let Some(android) = by_debians(house, android, FOLDER)? else {
-        return Ok("not checked: rustc-web and rust-web-src cannot be had here".into());
-    };
-    android.kept()?;
     let tools = house.empty_folder("iphone")?;
     let compiler = tools.join("cc");
     stand_in(&compiler)?;
-    let iphone = check_for(house, IPHONE)
+    let check = house
+        .cargo(["check", "--locked", "-p", "plumule", "--lib"])
+        .args(["--target", ANDROID, "--target", IPHONE])
+        .env("RUSTFLAGS", "-D warnings")
+        .env("CC_aarch64_linux_android", "gcc")
+        .env("AR_aarch64_linux_android", "ar")
         .env("CC_aarch64_apple_ios", &compiler)
         .env("AR_aarch64_apple_ios", "true")
         .env("SDKROOT", &tools)
         .env("IPHONEOS_DEPLOYMENT_TARGET", "14.0");
-    if let Some(iphone) = by_debians(house, iphone, FOLDER)? {
-        iphone.kept()?;
+    match by_debians(house, check)? {
+        Some(check) => check
+            .kept()
+            .map(|_| "Android and iPhone, by Debian's compiler".into()),
+        None => Ok("not checked: rustc-web and rust-web-src cannot be had here".into()),
     }
-    Ok("Android and iPhone, types only".into())
-}
-
-fn check_for(house: &House, target: &str) -> Command {
-    house
-        .cargo(["check", "--locked", "-p", "plumule", "--lib"])
-        .args(["--target", target])
-        .env("RUSTFLAGS", "-D warnings")
 }
 
 #[cfg(unix)]

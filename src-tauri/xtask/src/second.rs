@@ -11,12 +11,17 @@ use crate::need;
 const DEBIANS: &str = "/usr/bin/rustc";
 const PACKAGES: [&str; 2] = ["rustc-web", "rust-web-src"];
 
-/// The same cargo check by that compiler, in a folder of its own under the
-/// target folder; installs it if it can be had, none if it cannot.
+/// Under the target folder, of all that this compiler checks: what runs on the
+/// host is built once. Apart from the other's, or the two would throw out each
+/// other's work.
+const FOLDER: &str = "second";
+
+/// The same cargo check by that compiler; installs it if it can be had, none if
+/// it cannot.
 ///
 /// # Errors
 /// When apt fails.
-pub fn by_debians(house: &House, check: Command, folder: &str) -> Result<Option<Command>, String> {
+pub fn by_debians(house: &House, check: Command) -> Result<Option<Command>, String> {
     let wanted = wanted(house)?;
     if !has_source(wanted) && is_offered(wanted) {
         need::install(&PACKAGES)?;
@@ -30,8 +35,7 @@ pub fn by_debians(house: &House, check: Command, folder: &str) -> Result<Option<
         .args(["--config", "profile.dev.package.\"*\".opt-level=0"])
         .env("RUSTC", DEBIANS)
         .env("RUSTC_BOOTSTRAP", "1")
-        // Apart, or the two compilers would throw out each other's work.
-        .env("CARGO_TARGET_DIR", house.target.join(folder));
+        .env("CARGO_TARGET_DIR", house.target.join(FOLDER));
     Ok(Some(check))
 }
 

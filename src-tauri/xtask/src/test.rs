@@ -6,7 +6,7 @@ use std::fs;
 use crate::command::Words;
 use crate::house::House;
 use crate::step::{self, Outcome, Step};
-use crate::{app, bindings, cross, layers, need, shots, tidy, ui, wasm};
+use crate::{app, bindings, cross, layers, need, phones, shots, tidy, ui, wasm};
 
 /// The steps, the cheap ones first as far as one can go before another.
 const STEPS: &[Step] = &[
@@ -20,6 +20,7 @@ const STEPS: &[Step] = &[
         ui::build(house, Words::KeptBack).map(none)
     }),
     step("wasm", "agronomy without a system", wasm::check),
+    step("phones", "the shell's types for phones", phones::check),
     step("rust", "inner crates: tests", inner_tests),
     step("cross", "the mathematics against SciPy", cross::short),
     step("exchange", "exports read back by Python", cross::exchange),

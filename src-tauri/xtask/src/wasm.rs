@@ -20,7 +20,7 @@ pub fn check(house: &House) -> Outcome {
     if sysroot("rustc").is_some_and(|root| root.join("lib/rustlib").join(TARGET).is_dir()) {
         return check.kept().map(|_| String::new());
     }
-    match by_debians(house, check, "wasm")? {
+    match by_debians(house, check)? {
         Some(check) => check.kept().map(|_| "by Debian's compiler".into()),
         None => Ok(format!(
             "not checked: target not installed; rustup target add {TARGET}"

@@ -257,6 +257,13 @@ impl Window {
             .unwrap_or_default()
     }
 
+    /// Whether the window is on the screen at all.
+    pub async fn is_in_sight(&self) -> bool {
+        let script = "return document.visibilityState === 'visible'";
+        let seen = self.client.execute(script, Vec::new()).await;
+        seen.unwrap() == true
+    }
+
     /// Waits until a picture is drawn.
     pub async fn draws(&self, picture: &str) {
         // One that is not in sight is not loaded.

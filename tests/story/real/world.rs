@@ -58,9 +58,20 @@ impl World {
 
     /// Opens the app in its window.
     pub async fn open(&self, args: &[&str]) -> Window {
-        let mut driver = alone(Command::new("WebKitWebDriver"), self.folder.path());
-        driver
-            .env("DISPLAY", &self.display)
+        let driver = self.here(Command::new("WebKitWebDriver"));
+        Window::open(driver, &app(), args, self.sign()).await
+    }
+
+    /// Starts the app once more while it runs, as from the desktop's menu.
+    pub fn open_again(&self) {
+        let again = self.here(Command::new(app())).output().unwrap();
+        assert!(again.status.success(), "{again:?}");
+    }
+
+    /// The program with what this world gives it.
+    fn here(&self, program: Command) -> Command {
+        let mut here = alone(program, self.folder.path());
+        here.env("DISPLAY", &self.display)
             .env("DBUS_SESSION_BUS_ADDRESS", &self.bus)
             .env("GDK_BACKEND", "x11")
             .env("NO_AT_BRIDGE", "1")
@@ -70,7 +81,7 @@ impl World {
             .env("PLUMULE_TEST_CLOCK", self.folder.path().join("clock"))
             .env("PLUMULE_TEST_SAVE", self.saved())
             .env("PLUMULE_TEST_CHOOSE", self.chosen());
-        Window::open(driver, &app(), args, self.sign()).await
+        here
     }
 
     /// What the display shows in its upper left corner, where the window stands,
@@ -102,6 +113,12 @@ impl World {
     /// Where the message bus listens.
     pub fn bus(&self) -> &str {
         &self.bus
+    }
+
+    /// The file by which the desktop starts the app at login.
+    pub fn at_login(&self) -> PathBuf {
+        let folder = self.folder.path().join("config").join("autostart");
+        folder.join(format!("{IDENTIFIER}.desktop"))
     }
 
     /// The folder in which the app keeps its journals.

@@ -96,6 +96,8 @@ export interface Backend {
   /** Asks the system to allow notices, and so maybe the grower. */
   askNotices(): Promise<NoticesView>;
   testNotice(): Promise<void>;
+  /** Has the app start at login, or not. */
+  setAtLogin(wanted: boolean): Promise<NoticesView>;
   /** Where a notice asks to be opened, once: a tray by its id, or the round (empty). */
   opening(): Promise<string | null>;
   /** Calls back when a notice asks to be opened. */

@@ -331,8 +331,14 @@ export class FakeBackend implements Backend {
     wanted: this.device.notices,
     permission: this.scene === 'refusing' ? 'refused' : this.#allowed ? 'granted' : this.scene === 'quiet' ? 'ask' : 'granted',
     held_back: this.scene === 'refusing',
-    system: ['refusing', 'quiet'].includes(this.scene) ? 'android' : 'linux',
+    ...(['refusing', 'quiet'].includes(this.scene) ? { system: 'android', at_login: null } : { system: 'linux', at_login: this.atLogin }),
   });
+
+  atLogin = false;
+  setAtLogin = async (wanted: boolean) => {
+    this.atLogin = wanted;
+    return this.notices();
+  };
 
   nextNotice = async () => ({
     at: '2026-04-17T08:00:00',

@@ -51,6 +51,7 @@ export class TauriBackend implements Backend {
   notices: Backend['notices'] = () => invoke('notices');
   nextNotice: Backend['nextNotice'] = () => invoke('next_notice');
   askNotices: Backend['askNotices'] = () => invoke('ask_notices');
+  setAtLogin: Backend['setAtLogin'] = (wanted) => invoke('set_at_login', { wanted });
   testNotice: Backend['testNotice'] = () => invoke('test_notice');
   opening: Backend['opening'] = () => invoke('opening');
   onOpening: Backend['onOpening'] = (opened) => listen('opening', opened);

@@ -130,6 +130,9 @@ pub struct DeviceForm {
     pub quiet_to: String,
     /// Notices wanted.
     pub notices: bool,
+    /// Kept running when the window is closed, so that notices come.
+    #[serde(default)]
+    pub stay: bool,
     /// Helper's initials for what is written here; may be empty.
     pub initials: String,
 }
@@ -147,6 +150,8 @@ pub struct NoticesView {
     pub held_back: bool,
     /// `linux`, `windows`, `macos`, `android` or `ios`: where it is changed.
     pub system: String,
+    /// Whether the app starts at login; none where that is not offered.
+    pub at_login: Option<bool>,
 }
 
 /// The next notice, if one comes within two weeks.

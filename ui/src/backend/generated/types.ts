@@ -943,6 +943,10 @@ quiet_to: string,
  */
 notices: boolean, 
 /**
+ * Kept running when the window is closed, so that notices come.
+ */
+stay: boolean, 
+/**
  * Helper's initials for what is written here; may be empty.
  */
 initials: string, };
@@ -1890,7 +1894,11 @@ held_back: boolean,
 /**
  * `linux`, `windows`, `macos`, `android` or `ios`: where it is changed.
  */
-system: string, };
+system: string, 
+/**
+ * Whether the app starts at login; none where that is not offered.
+ */
+at_login: boolean | null, };
 
 /**
  * How many are where; `up` is the sum of all the rest.

@@ -1,6 +1,5 @@
 ## Notices: what they offer, and what the settings tell of them
 
-notice-open = Open
 notice-answer-dry = Dry
 notice-answer-moist = Moist
 notice-answer-wet = Wet
@@ -30,3 +29,7 @@ notices-desktop = On this computer they come while Plumule is running. What was 
 notices-phone = The phone shows them by itself for the next two weeks, also when Plumule is closed.
 
 error-notice-not-shown = The system did not take the notice. See what is said here about notices, and try again.
+error-at-login-failed = Your desktop’s folder of what starts at login cannot be written to. Add Plumule in the desktop’s own settings instead.
+
+sign-open = Open Plumule
+sign-quit = Quit

@@ -1,0 +1,69 @@
+//! The sign in the tray of the desktop (freedesktop.org, StatusNotifierItem).
+//! Spoken over the message bus alone, so that no library is needed that a
+//! desktop without a tray does not have.
+
+use crate::come_up;
+use ksni::blocking::TrayMethods;
+use ksni::menu::StandardItem;
+use ksni::{Icon, MenuItem, Tray};
+use plumule_app::words;
+use tauri::{AppHandle, Runtime};
+
+/// Takes the sign down again.
+pub type TakeDown = Box<dyn FnOnce() + Send>;
+
+struct Sign<R: Runtime>(AppHandle<R>);
+
+/// Puts it up; none where the desktop has no message bus. A tray that comes
+/// later shows it then.
+pub fn put_up<R: Runtime>(app: &AppHandle<R>) -> Option<TakeDown> {
+    let sign = Sign(app.clone()).assume_sni_available(true).spawn().ok()?;
+    Some(Box::new(move || sign.shutdown().wait()))
+}
+
+impl<R: Runtime> Tray for Sign<R> {
+    fn id(&self) -> String {
+        self.0.config().identifier.clone()
+    }
+
+    fn title(&self) -> String {
+        self.0.package_info().name.clone()
+    }
+
+    fn icon_pixmap(&self) -> Vec<Icon> {
+        self.0.default_window_icon().map(icon).into_iter().collect()
+    }
+
+    fn activate(&mut self, _x: i32, _y: i32) {
+        come_up(&self.0);
+    }
+
+    fn menu(&self) -> Vec<MenuItem<Self>> {
+        let item = |key, activate: fn(&mut Self)| {
+            StandardItem {
+                label: words::plain_text(key),
+                activate: Box::new(activate),
+                ..StandardItem::default()
+            }
+            .into()
+        };
+        vec![
+            item("sign-open", |sign| come_up(&sign.0)),
+            item("sign-quit", |sign| sign.0.exit(0)),
+        ]
+    }
+}
+
+/// Tauri has red, green, blue and opacity; a tray wants the opacity first.
+fn icon(image: &tauri::image::Image<'_>) -> Icon {
+    let side = |length: u32| i32::try_from(length).unwrap_or(0);
+    let mut data = image.rgba().to_vec();
+    for dot in data.chunks_exact_mut(4) {
+        dot.rotate_right(1);
+    }
+    Icon {
+        width: side(image.width()),
+        height: side(image.height()),
+        data,
+    }
+}

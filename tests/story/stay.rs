@@ -1,0 +1,49 @@
+//! Why: a computer shows nothing while the app does not run. It can be there
+//! from the login on, without its window, and comes to the front when asked.
+
+use crate::growing::tomatoes;
+use crate::real::notices::Notices;
+use crate::real::story;
+use crate::real::window::until;
+use std::fs;
+
+const AT_LOGIN: &str = "Start at login, without the window";
+
+#[test]
+fn started_at_login_it_tells_without_a_window_and_shows_it_when_asked() {
+    story(async |world| {
+        let (window, _) = tomatoes(world).await;
+        window.go_to_settings().await;
+        assert!(!window.is_ticked(AT_LOGIN).await);
+        window.tick(AT_LOGIN).await;
+        let entry = until("the desktop is told", async || {
+            fs::read_to_string(world.at_login()).ok()
+        })
+        .await;
+        assert!(entry.ends_with("/plumule\" --unseen\n"), "{entry}");
+        window.close().await;
+
+        let notices = Notices::on(world.bus());
+        world.it_is("2026-03-04T07:59:00+01:00");
+        let window = world.open(&["--unseen"]).await;
+        assert!(!window.is_in_sight().await);
+        assert_eq!(notices.shown(), [], "before the round");
+        world.it_is("2026-03-04T08:00:00+01:00");
+        until("a notice arrives", async || notices.shown().pop()).await;
+        assert!(!window.is_in_sight().await);
+
+        world.open_again();
+        until("the window is there", async || {
+            window.is_in_sight().await.then_some(())
+        })
+        .await;
+        window.go_to_settings().await;
+        assert!(window.is_ticked(AT_LOGIN).await);
+        window.tick(AT_LOGIN).await;
+        until("the desktop is told", async || {
+            (!world.at_login().exists()).then_some(())
+        })
+        .await;
+        window.close().await;
+    });
+}
