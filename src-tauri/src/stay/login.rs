@@ -78,7 +78,7 @@ mod tests {
     fn a_program_is_named_as_the_specification_has_it() {
         for (program, expected) in [
             ("/usr/bin/plumule", r#""/usr/bin/plumule""#),
-            ("/home/a b/plumule", r#""/home/a b/plumule""#),
+            ("/opt/a b/plumule", r#""/opt/a b/plumule""#),
             // "A literal dollar sign is written as \\$", "a literal backslash as \\\\".
             ("/opt/$x", r#""/opt/\\$x""#),
             (r"/opt/a\b", r#""/opt/a\\\\b""#),
