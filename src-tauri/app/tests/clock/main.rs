@@ -14,7 +14,9 @@ fn every_round_rings_once_a_day_in_every_zone() {
         sum.changes += seen.changes;
         sum.rings += seen.rings;
     }
-    assert!(sum.changes > 10_000, "{} changes", sum.changes);
+    // Python's zoneinfo counts 8,843 in these years (tz 2025b); a later release may
+    // know of a few less to come.
+    assert!(sum.changes > 8_500, "{} changes", sum.changes);
     let (zones, (from, to)) = (TZ_VARIANTS.len(), YEARS);
     println!(
         "{zones} zones, {from} to {to}: {} changes, {} rounds",
