@@ -2,11 +2,13 @@
 //! from the login on, without its window, and comes to the front when asked.
 
 use crate::growing::tomatoes;
+use crate::real::desk::{close_windows, press_sign, signs};
 use crate::real::notices::Notices;
 use crate::real::story;
 use crate::real::window::until;
 use std::fs;
 
+const STAY: &str = "Keep running when the window is closed";
 const AT_LOGIN: &str = "Start at login, without the window";
 
 #[test]
@@ -45,5 +47,39 @@ fn started_at_login_it_tells_without_a_window_and_shows_it_when_asked() {
         })
         .await;
         window.close().await;
+    });
+}
+
+#[test]
+fn closed_it_keeps_running_and_its_sign_brings_the_window_back() {
+    story(async |world| {
+        let notices = Notices::on(world.bus());
+        let (window, _) = tomatoes(world).await;
+        assert!(signs(world.bus()).is_empty());
+        window.go_to_settings().await;
+        window.tick(STAY).await;
+        let sign = until("a sign is up", async || signs(world.bus()).pop()).await;
+
+        close_windows(world.display(), "Plumule");
+        until("the window is gone", async || {
+            (!window.is_in_sight().await).then_some(())
+        })
+        .await;
+        world.it_is("2026-03-04T08:00:00+01:00");
+        until("a notice arrives", async || notices.shown().pop()).await;
+
+        press_sign(world.bus(), &sign);
+        until("the window is there", async || {
+            window.is_in_sight().await.then_some(())
+        })
+        .await;
+        window.tick(STAY).await;
+        until("the sign is down", async || {
+            signs(world.bus()).is_empty().then_some(())
+        })
+        .await;
+        // Now closing it is the end.
+        close_windows(world.display(), "Plumule");
+        window.ends().await;
     });
 }

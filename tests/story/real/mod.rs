@@ -1,5 +1,6 @@
 //! The real app under a virtual display, driven by WebDriver.
 
+pub mod desk;
 pub mod notices;
 mod process;
 pub mod window;

@@ -67,6 +67,11 @@ impl Window {
     /// Closes the window as a person does, and waits until the app has ended.
     pub async fn close(self) {
         self.client.clone().close().await.unwrap();
+        self.ends().await;
+    }
+
+    /// Waits until the app has ended.
+    pub async fn ends(self) {
         until("the app has ended", async || {
             self.apps().is_empty().then_some(())
         })

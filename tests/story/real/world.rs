@@ -110,6 +110,11 @@ impl World {
         self.folder.path().join("chosen")
     }
 
+    /// The display's name.
+    pub fn display(&self) -> &str {
+        &self.display
+    }
+
     /// Where the message bus listens.
     pub fn bus(&self) -> &str {
         &self.bus
