@@ -133,7 +133,7 @@ async fn take(world: &World, look: &str, folder: &Path) {
     }
 
     window.go("Seed").await;
-    window.await_one("button", "Change:", &[]).await;
+    window.await_one("link", "Sow it:", &[]).await;
     camera.shoot("seed").await;
     window.press("Add packets").await;
     camera.shoot("packet-sheet").await;
