@@ -109,8 +109,7 @@ async fn take(world: &World, look: &str, folder: &Path) {
     for (name, place, plant, says) in JUDGED {
         window.go("Trays").await;
         let line = [("section", place), ("line", plant)];
-        let tray = window.await_one("link", "", &line).await;
-        tray.click().await.unwrap();
+        window.follow_in(&line, "").await;
         window.await_one("heading", "Journal", &[]).await;
         if name == "tray-dead" {
             // Nobody has looked for some days.
@@ -127,7 +126,9 @@ async fn take(world: &World, look: &str, folder: &Path) {
         window.go("Trays").await;
         window.await_one("link", "", &line).await;
         let trays = window.all("link", "", &line).await;
-        trays.get(number).unwrap().click().await.unwrap();
+        let tray = trays.get(number).unwrap();
+        window.bring_clear(tray).await.unwrap();
+        tray.click().await.unwrap();
         window.await_one("heading", "Journal", &[]).await;
         camera.shoot(&format!("tray-{:02}", number + 1)).await;
     }

@@ -106,7 +106,12 @@ impl Window {
 
     /// Follows a link.
     pub async fn follow(&self, name: &str) {
-        self.click("link", name, &[]).await;
+        self.follow_in(&[], name).await;
+    }
+
+    /// Follows a link in a part of the screen.
+    pub async fn follow_in(&self, within: &[Spot<'_>], name: &str) {
+        self.click("link", name, within).await;
     }
 
     /// Opens a screen from the bar.
@@ -324,7 +329,7 @@ impl Window {
 
     /// Scrolls it away from what sticks to the edge of the screen, as a person
     /// would.
-    async fn bring_clear(&self, element: &Element) -> Option<()> {
+    pub async fn bring_clear(&self, element: &Element) -> Option<()> {
         let script = "arguments[0].scrollIntoView({ block: 'center', behavior: 'instant' })";
         let element = serde_json::to_value(element).ok()?;
         self.client.execute(script, vec![element]).await.ok()?;
