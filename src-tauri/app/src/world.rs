@@ -462,6 +462,21 @@ impl World {
         nagging::shown(&self.picture, &job, at(now)).then_some(job)
     }
 
+    /// Fails unless one of a kind is shown, for that reason.
+    #[track_caller]
+    pub(crate) fn shows(&self, kind: JobKind, now: &str, why: &str) {
+        let job = self.shown(kind, now);
+        let job = job.unwrap_or_else(|| panic!("{kind:?} is not shown at {now}"));
+        assert_eq!(job.why.key, why);
+    }
+
+    /// Fails if one of a kind is shown.
+    #[track_caller]
+    pub(crate) fn hides(&self, kind: JobKind, now: &str) {
+        let job = self.shown(kind, now);
+        assert!(job.is_none(), "{job:?} is shown at {now}");
+    }
+
     /// Why the first of a kind is due, in words.
     pub(crate) fn said(&self, kind: JobKind, now: &str) -> String {
         let job = self.job(kind, now).unwrap();

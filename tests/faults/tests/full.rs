@@ -82,6 +82,15 @@ fn parts(folder: &Path) -> Vec<PathBuf> {
         .collect()
 }
 
+/// Another journal with photos, and its archive.
+fn archived() -> (TempDir, PathBuf) {
+    let other = with_photos(100);
+    let path = other.path().join("out.zip");
+    let journal = Journal::open(other.path(), &writes::stamp(0)).unwrap();
+    archive::write(&journal, &writes::stamp(400), &path, None, &mut |_| true).unwrap();
+    (other, path)
+}
+
 #[test]
 fn an_archive_is_written_whole_or_the_old_one_stays() {
     let base = with_photos(0);
@@ -110,12 +119,9 @@ fn an_archive_is_written_whole_or_the_old_one_stays() {
 fn an_archive_is_taken_in_whole_or_not_at_all() {
     let base = home::with_acts(12);
     let before = lines(base.path());
-    let other = with_photos(100);
-    let path = other.path().join("out.zip");
-    let journal = Journal::open(other.path(), &writes::stamp(0)).unwrap();
-    archive::write(&journal, &writes::stamp(400), &path, None, &mut |_| true).unwrap();
+    let (other, path) = archived();
     let mut after = before.clone();
-    after.extend(journal.lines().unwrap());
+    after.extend(lines(other.path()));
     after.sort();
     let failed = with_ever_more_room(
         base.path(),
@@ -135,12 +141,8 @@ fn an_archive_is_taken_in_whole_or_not_at_all() {
 fn an_archive_is_restored_whole_or_the_journal_stays() {
     let base = home::with_acts(12);
     let before = lines(base.path());
-    let other = with_photos(100);
-    let path = other.path().join("out.zip");
-    let journal = Journal::open(other.path(), &writes::stamp(0)).unwrap();
-    archive::write(&journal, &writes::stamp(400), &path, None, &mut |_| true).unwrap();
-    let mut after = journal.lines().unwrap();
-    after.sort();
+    let (other, path) = archived();
+    let after = lines(other.path());
     let failed = with_ever_more_room(
         base.path(),
         |home| vec!["restore".into(), text(home), text(&path)],

@@ -106,18 +106,24 @@ fn before(
         .with("trays", Arg::Number(trays as f64))
         .with("jobs", Arg::List(names));
     let eve = away.from.pred_opt()?;
+    let until = away.from.and_time(NaiveTime::MIN);
+    Some(for_place(plan, JobKind::BeforeYouGo, place, away, (eve, until)).because(why))
+}
+
+/// A job for a place, from the morning of a day until a moment.
+fn for_place(
+    plan: &Plan<'_>,
+    kind: JobKind,
+    place: &PlaceState,
+    away: &AwayAt,
+    (day, until): (NaiveDate, NaiveDateTime),
+) -> Job {
     let id = place.described.place;
-    let mut job = Job::new(
-        JobKind::BeforeYouGo,
-        Subject::Place(id),
-        away.entry,
-        rounds::morning(plan.picture, eve),
-    )
-    .for_today(true)
-    .because(why);
+    let morning = rounds::morning(plan.picture, day);
+    let mut job = Job::new(kind, Subject::Place(id), away.entry, morning).for_today(true);
     job.place = Some(id);
-    job.until = Some(away.from.and_time(NaiveTime::MIN));
-    Some(job)
+    job.until = Some(until);
+    job
 }
 
 /// Jobs that come every day or two anyway.
@@ -140,22 +146,12 @@ fn after(
     if overdue == 0 {
         return None;
     }
-    let id = place.described.place;
     let why = Say::new("why-look-over")
         .with("to", Arg::Day(away.to))
         .with("trays", Arg::Number(trays as f64));
     let back = away.to.succ_opt()?;
-    let mut job = Job::new(
-        JobKind::LookOver,
-        Subject::Place(id),
-        away.entry,
-        rounds::morning(plan.picture, back),
-    )
-    .for_today(true)
-    .because(why);
-    job.place = Some(id);
-    job.until = Some(back.and_time(NaiveTime::MIN) + TimeDelta::days(AFTER_DAYS));
-    Some(job)
+    let until = back.and_time(NaiveTime::MIN) + TimeDelta::days(AFTER_DAYS);
+    Some(for_place(plan, JobKind::LookOver, place, away, (back, until)).because(why))
 }
 
 /// Fell due before the grower was back, and is no emergency.

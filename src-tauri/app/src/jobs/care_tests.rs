@@ -41,19 +41,6 @@ impl Scene {
         let mut due = super::due(&self.world.picture, at(now)).into_iter();
         due.any(|job| job.kind == kind)
     }
-
-    #[track_caller]
-    fn shows(&self, kind: JobKind, now: &str, why: &str) {
-        let job = self.world.shown(kind, now);
-        let job = job.unwrap_or_else(|| panic!("{kind:?} is not shown at {now}"));
-        assert_eq!(job.why.key, why);
-    }
-
-    #[track_caller]
-    fn hides(&self, kind: JobKind, now: &str) {
-        let job = self.world.shown(kind, now);
-        assert!(job.is_none(), "{job:?} is shown at {now}");
-    }
 }
 
 mod cold_weeks {
@@ -69,16 +56,20 @@ mod cold_weeks {
     #[test]
     fn they_end_when_the_crop_book_says() {
         let scene = in_the_fridge();
-        scene.hides(KIND, "2026-02-22 12:00");
-        scene.shows(KIND, "2026-02-23 12:00", "why-cold-over-fridge");
+        scene.world.hides(KIND, "2026-02-22 12:00");
+        scene
+            .world
+            .shows(KIND, "2026-02-23 12:00", "why-cold-over-fridge");
     }
 
     #[test]
     fn they_end_when_the_grower_said() {
         let mut scene = in_the_fridge();
         scene.cold_weeks(5);
-        scene.hides(KIND, "2026-03-08 12:00");
-        scene.shows(KIND, "2026-03-09 12:00", "why-cold-over-fridge");
+        scene.world.hides(KIND, "2026-03-08 12:00");
+        scene
+            .world
+            .shows(KIND, "2026-03-09 12:00", "why-cold-over-fridge");
     }
 
     #[test]
@@ -87,7 +78,7 @@ mod cold_weeks {
         let sill = scene.world.place(PlaceKind::Windowsill, 18.0, 18.0);
         assert_eq!(scene.progress("2026-03-01 08:00"), 0.0);
         scene.world.move_to(scene.tray, sill, "2026-02-26 08:00");
-        scene.hides(KIND, "2026-02-28 12:00");
+        scene.world.hides(KIND, "2026-02-28 12:00");
         assert!(scene.progress("2026-03-01 08:00") > 0.0);
     }
 
@@ -95,17 +86,17 @@ mod cold_weeks {
     fn without_a_fridge_they_are_counted_from_sowing() {
         let shed = PlaceKind::Shed;
         let mut scene = scene("aquilegia", Container::Cells, shed, 6.0, "2026-02-02 08:00");
-        scene.hides(KIND, "2026-03-01 12:00");
+        scene.world.hides(KIND, "2026-03-01 12:00");
         assert!(scene.progress("2026-02-23 07:00") > 0.0);
         scene.cold_weeks(3);
         assert_eq!(scene.progress("2026-02-23 07:00"), 0.0);
         assert!(scene.progress("2026-02-25 08:00") > 0.0);
-        scene.hides(KIND, "2026-02-22 12:00");
-        scene.shows(KIND, "2026-02-23 12:00", "why-cold-over");
+        scene.world.hides(KIND, "2026-02-22 12:00");
+        scene.world.shows(KIND, "2026-02-23 12:00", "why-cold-over");
         // Warm enough where it is, nothing is to be done.
         scene.world.describe(scene.place).usual.min_c = 18.0;
         scene.world.describe(scene.place).usual.max_c = 22.0;
-        scene.hides(KIND, "2026-02-23 12:00");
+        scene.world.hides(KIND, "2026-02-23 12:00");
     }
 
     #[test]
@@ -151,7 +142,7 @@ mod winter {
         };
         assert!(due("2025-11-20 12:00") > day("2026-03-01"));
         assert!(scene.falls_due(LOOK, "2026-04-08 12:00"));
-        scene.shows(
+        scene.world.shows(
             JobKind::FeelTheCompost,
             "2026-03-01 12:00",
             "why-feel-first",
@@ -231,11 +222,13 @@ mod sprouting {
     #[test]
     fn what_sprouted_is_sown_on_at_once() {
         let mut scene = on(Container::DampPaper);
-        scene.hides(JobKind::SowOn, "2026-03-07 12:00");
+        scene.world.hides(JobKind::SowOn, "2026-03-07 12:00");
         scene.world.count(scene.sowing, "2026-03-07 09:00", 5);
-        scene.shows(JobKind::SowOn, "2026-03-07 12:00", "why-sow-on");
+        scene
+            .world
+            .shows(JobKind::SowOn, "2026-03-07 12:00", "why-sow-on");
         // More are looked for, and nothing is said of light or of thinning.
-        scene.shows(
+        scene.world.shows(
             JobKind::LookForSeedlings,
             "2026-03-08 12:00",
             "why-look-sprouts-more",
@@ -246,6 +239,6 @@ mod sprouting {
     fn in_compost_they_are_not() {
         let mut scene = on(Container::Cells);
         scene.world.count(scene.sowing, "2026-03-07 09:00", 5);
-        scene.hides(JobKind::SowOn, "2026-03-07 12:00");
+        scene.world.hides(JobKind::SowOn, "2026-03-07 12:00");
     }
 }

@@ -38,21 +38,6 @@ fn scene_of(crop: &str, container: Container, cells: u16) -> Scene {
     }
 }
 
-impl Scene {
-    #[track_caller]
-    fn shows(&self, kind: JobKind, now: &str, why: &str) {
-        let job = self.world.shown(kind, now);
-        let job = job.unwrap_or_else(|| panic!("{kind:?} is not shown at {now}"));
-        assert_eq!(job.why.key, why);
-    }
-
-    #[track_caller]
-    fn hides(&self, kind: JobKind, now: &str) {
-        let job = self.world.shown(kind, now);
-        assert!(job.is_none(), "{job:?} is shown at {now}");
-    }
-}
-
 mod feel {
     use super::*;
     const KIND: JobKind = JobKind::FeelTheCompost;
@@ -61,8 +46,10 @@ mod feel {
     fn every_two_days_at_18_degrees() {
         // Common practice, no source: every couple of days.
         let scene = scene();
-        scene.hides(KIND, "2026-03-04 07:59");
-        scene.shows(KIND, "2026-03-04 08:00", "why-feel-first");
+        scene.world.hides(KIND, "2026-03-04 07:59");
+        scene
+            .world
+            .shows(KIND, "2026-03-04 08:00", "why-feel-first");
     }
 
     #[test]
@@ -71,17 +58,19 @@ mod feel {
         scene
             .world
             .feel(scene.tray, "2026-03-04 08:40", Feel::Moist, None);
-        scene.hides(KIND, "2026-03-05 08:00");
+        scene.world.hides(KIND, "2026-03-05 08:00");
         // Counted from the round at 8, not from 8:40.
-        scene.shows(KIND, "2026-03-06 08:00", "why-feel");
+        scene.world.shows(KIND, "2026-03-06 08:00", "why-feel");
     }
 
     #[test]
     fn a_cover_doubles_the_wait() {
         let mut scene = scene();
         scene.world.cover(scene.tray, true, "2026-03-02 08:00");
-        scene.hides(KIND, "2026-03-05 08:00");
-        scene.shows(KIND, "2026-03-06 08:00", "why-feel-first");
+        scene.world.hides(KIND, "2026-03-05 08:00");
+        scene
+            .world
+            .shows(KIND, "2026-03-06 08:00", "why-feel-first");
     }
 
     #[test]
@@ -91,11 +80,11 @@ mod feel {
         scene
             .world
             .feel(scene.tray, "2026-03-04 08:10", Feel::Dry, None);
-        scene.shows(KIND, "2026-03-04 18:00", "why-feel-dry");
+        scene.world.shows(KIND, "2026-03-04 18:00", "why-feel-dry");
         scene
             .world
             .feel(scene.tray, "2026-03-04 08:20", Feel::Dry, water);
-        scene.hides(KIND, "2026-03-04 18:00");
+        scene.world.hides(KIND, "2026-03-04 18:00");
     }
 
     #[test]
@@ -109,15 +98,15 @@ mod feel {
         scene
             .world
             .feel(scene.tray, "2026-03-05 08:00", Feel::Dry, water);
-        scene.shows(KIND, "2026-03-06 08:00", "why-feel");
+        scene.world.shows(KIND, "2026-03-06 08:00", "why-feel");
         // Wet, wet: 1.69 · 2 days.
         let mut wet = super::scene();
         wet.world
             .feel(wet.tray, "2026-03-04 08:00", Feel::Wet, None);
         wet.world
             .feel(wet.tray, "2026-03-05 08:00", Feel::Wet, None);
-        wet.hides(KIND, "2026-03-08 08:00");
-        wet.shows(KIND, "2026-03-08 18:00", "why-feel");
+        wet.world.hides(KIND, "2026-03-08 08:00");
+        wet.world.shows(KIND, "2026-03-08 18:00", "why-feel");
     }
 
     #[test]
@@ -127,15 +116,17 @@ mod feel {
         scene
             .world
             .feel(scene.tray, "2026-03-12 08:00", Feel::Moist, None);
-        scene.hides(KIND, "2026-03-13 08:00");
+        scene.world.hides(KIND, "2026-03-13 08:00");
         scene.world.count(scene.sowing, "2026-03-12 08:00", 3);
-        scene.shows(KIND, "2026-03-13 08:00", "why-feel-daily");
+        scene
+            .world
+            .shows(KIND, "2026-03-13 08:00", "why-feel-daily");
         // In the south March is autumn's September: still the bright half; June is not.
         scene.world.garden().latitude = Some(-40.0);
         scene
             .world
             .feel(scene.tray, "2026-06-12 08:00", Feel::Moist, None);
-        scene.hides(KIND, "2026-06-13 08:00");
+        scene.world.hides(KIND, "2026-06-13 08:00");
     }
 
     #[test]
@@ -167,16 +158,16 @@ mod read {
     #[test]
     fn three_days_after_the_last_reading_and_only_where_there_was_one() {
         let mut scene = scene();
-        scene.hides(KIND, "2026-03-09 08:00");
+        scene.world.hides(KIND, "2026-03-09 08:00");
         let now = Shown::Now {
             temperature_c: 18.0,
         };
         scene.world.read(scene.place, "2026-03-02 08:00", now);
-        scene.hides(KIND, "2026-03-04 08:00");
-        scene.shows(KIND, "2026-03-05 08:00", "why-read");
+        scene.world.hides(KIND, "2026-03-04 08:00");
+        scene.world.shows(KIND, "2026-03-05 08:00", "why-read");
         let end = scene.world.mark("2026-03-05 07:00");
         scene.world.tray_state(scene.tray).emptied = Some(end);
-        scene.hides(KIND, "2026-03-05 08:00");
+        scene.world.hides(KIND, "2026-03-05 08:00");
     }
 }
 
@@ -192,8 +183,10 @@ mod look {
         let until = job.until.unwrap();
         assert!(at("2026-03-05 08:00") < first && first < at("2026-03-12 08:00"));
         let before = first - chrono::TimeDelta::minutes(1);
-        scene.hides(KIND, &before.format("%Y-%m-%d %H:%M").to_string());
-        scene.shows(
+        scene
+            .world
+            .hides(KIND, &before.format("%Y-%m-%d %H:%M").to_string());
+        scene.world.shows(
             KIND,
             &first.format("%Y-%m-%d %H:%M").to_string(),
             "why-look",
@@ -205,13 +198,13 @@ mod look {
     fn a_count_today_answers_it_until_tomorrow() {
         let mut scene = scene();
         scene.world.count(scene.sowing, "2026-03-10 09:00", 0);
-        scene.hides(KIND, "2026-03-10 10:00");
-        scene.shows(KIND, "2026-03-11 08:00", "why-look");
+        scene.world.hides(KIND, "2026-03-10 10:00");
+        scene.world.shows(KIND, "2026-03-11 08:00", "why-look");
         scene.world.count(scene.sowing, "2026-03-11 09:00", 4);
-        scene.shows(KIND, "2026-03-12 08:00", "why-look-more");
+        scene.world.shows(KIND, "2026-03-12 08:00", "why-look-more");
         // All that were sown are up.
         scene.world.count(scene.sowing, "2026-03-12 09:00", 12);
-        scene.hides(KIND, "2026-03-13 08:00");
+        scene.world.hides(KIND, "2026-03-13 08:00");
     }
 }
 
@@ -223,21 +216,25 @@ mod light {
     fn something_up_over_heat_at_once() {
         let mut scene = scene();
         scene.world.describe(scene.place).kind = PlaceKind::HeatedPropagator;
-        scene.hides(KIND, "2026-03-10 09:00");
+        scene.world.hides(KIND, "2026-03-10 09:00");
         scene.world.count(scene.sowing, "2026-03-10 09:00", 1);
-        scene.shows(KIND, "2026-03-10 09:00", "why-light-heated");
+        scene
+            .world
+            .shows(KIND, "2026-03-10 09:00", "why-light-heated");
         let sill = scene.world.place(PlaceKind::Windowsill, 18.0, 18.0);
         scene.world.move_to(scene.tray, sill, "2026-03-10 09:30");
-        scene.hides(KIND, "2026-03-10 10:00");
+        scene.world.hides(KIND, "2026-03-10 10:00");
     }
 
     #[test]
     fn something_up_in_the_dark() {
         let mut scene = scene();
         scene.world.count(scene.sowing, "2026-03-10 09:00", 1);
-        scene.hides(KIND, "2026-03-10 10:00");
+        scene.world.hides(KIND, "2026-03-10 10:00");
         scene.world.describe(scene.place).light = Light::Dark;
-        scene.shows(KIND, "2026-03-10 10:00", "why-light-dark");
+        scene
+            .world
+            .shows(KIND, "2026-03-10 10:00", "why-light-dark");
     }
 
     #[test]
@@ -248,7 +245,9 @@ mod light {
             .world
             .sow("pepper", 6, scene.tray, 6, "2026-03-02 08:00");
         scene.world.count(scene.sowing, "2026-03-10 09:00", 3);
-        scene.shows(KIND, "2026-03-10 10:00", "why-light-mixed");
+        scene
+            .world
+            .shows(KIND, "2026-03-10 10:00", "why-light-mixed");
         let job = scene.world.shown(KIND, "2026-03-10 10:00").unwrap();
         let pepper = Arg::Word("crop-pepper".to_owned());
         assert_eq!(job.why.args["waiting"], Arg::List(vec![pepper]));
@@ -272,11 +271,11 @@ mod cover {
     fn something_up_under_a_cover() {
         let mut scene = scene();
         scene.world.cover(scene.tray, true, "2026-03-02 08:00");
-        scene.hides(KIND, "2026-03-10 10:00");
+        scene.world.hides(KIND, "2026-03-10 10:00");
         scene.world.count(scene.sowing, "2026-03-10 09:00", 1);
-        scene.shows(KIND, "2026-03-10 10:00", "why-cover-off");
+        scene.world.shows(KIND, "2026-03-10 10:00", "why-cover-off");
         scene.world.cover(scene.tray, false, "2026-03-10 11:00");
-        scene.hides(KIND, "2026-03-10 12:00");
+        scene.world.hides(KIND, "2026-03-10 12:00");
     }
 }
 
@@ -293,22 +292,22 @@ mod late {
         let late = look.unwrap().until.unwrap().date();
         let eve = late.pred_opt().unwrap().format("%F 20:00").to_string();
         let morning = late.format("%F 08:00").to_string();
-        scene.hides(KIND, &eve);
-        scene.shows(KIND, &morning, "why-late");
+        scene.world.hides(KIND, &eve);
+        scene.world.shows(KIND, &morning, "why-late");
         scene.world.count(scene.sowing, &eve, 10);
         let after_days = (late + chrono::Days::new(5)).format("%F 08:00").to_string();
-        scene.hides(KIND, &after_days);
+        scene.world.hides(KIND, &after_days);
     }
 
     #[test]
     fn a_count_brings_its_verdict_at_once_and_a_look_at_a_pinch_three_days_of_silence() {
         let mut scene = scene();
         scene.world.count(scene.sowing, "2026-03-23 09:00", 0);
-        scene.shows(KIND, "2026-03-23 09:01", "why-late");
+        scene.world.shows(KIND, "2026-03-23 09:01", "why-late");
         let sowing = scene.world.picture.sowings.get_mut(&scene.sowing).unwrap();
         sowing.sown.seeds = Seeds::Pinch;
-        scene.hides(KIND, "2026-03-25 08:00");
-        scene.shows(KIND, "2026-03-26 08:00", "why-late");
+        scene.world.hides(KIND, "2026-03-25 08:00");
+        scene.world.shows(KIND, "2026-03-26 08:00", "why-late");
     }
 
     #[test]
@@ -318,21 +317,23 @@ mod late {
         let beside = scene
             .world
             .sow("tomato", 12, scene.tray, 12, "2026-03-23 10:00");
-        scene.shows(KIND, "2026-03-23 11:00", "why-late");
+        scene.world.shows(KIND, "2026-03-23 11:00", "why-late");
         let beside = scene.world.picture.sowings.get_mut(&beside).unwrap();
         beside.sown.again_of = Some(scene.sowing);
-        scene.hides(KIND, "2026-03-23 11:00");
+        scene.world.hides(KIND, "2026-03-23 11:00");
     }
 
     #[test]
     fn where_none_comes_up_it_is_said_early() {
         let mut scene = scene();
-        scene.hides(KIND, "2026-03-05 08:00");
+        scene.world.hides(KIND, "2026-03-05 08:00");
         scene.world.describe(scene.place).usual = RangeC {
             min_c: 4.0,
             max_c: 6.0,
         };
-        scene.shows(KIND, "2026-03-05 08:00", "why-late-too-cold");
+        scene
+            .world
+            .shows(KIND, "2026-03-05 08:00", "why-late-too-cold");
         let moves = |scene: &Scene| {
             let job = scene.world.shown(KIND, "2026-03-05 08:00").unwrap();
             let choices = job.verdict.unwrap().choices;
@@ -345,9 +346,11 @@ mod late {
             min_c: 45.0,
             max_c: 50.0,
         };
-        scene.shows(KIND, "2026-03-05 08:00", "why-late-too-hot");
+        scene
+            .world
+            .shows(KIND, "2026-03-05 08:00", "why-late-too-hot");
         scene.world.describe(scene.place).kind = PlaceKind::Fridge;
-        scene.hides(KIND, "2026-03-05 08:00");
+        scene.world.hides(KIND, "2026-03-05 08:00");
     }
 }
 
@@ -362,19 +365,19 @@ mod thin {
         // By hand: a quarter of 7 weeks at a mean of 18.4 °C (Utah State
         // University Extension), counted above 7 °C, is 139 °C·days; at 18 °C
         // that takes 13 days.
-        scene.hides(KIND, "2026-03-24 08:00");
-        scene.shows(KIND, "2026-03-25 08:00", "why-thin");
+        scene.world.hides(KIND, "2026-03-24 08:00");
+        scene.world.shows(KIND, "2026-03-25 08:00", "why-thin");
         let job = scene.world.shown(KIND, "2026-03-25 08:00").unwrap();
         assert_eq!(job.suggested, Some(4));
         scene.world.thin(scene.sowing, "2026-03-25 09:00", 4);
-        scene.hides(KIND, "2026-03-26 08:00");
+        scene.world.hides(KIND, "2026-03-26 08:00");
     }
 
     #[test]
     fn one_in_a_cell_is_left() {
         let mut scene = scene();
         scene.world.count(scene.sowing, "2026-03-12 08:00", 10);
-        scene.hides(KIND, "2026-03-22 08:00");
+        scene.world.hides(KIND, "2026-03-22 08:00");
     }
 }
 
@@ -385,31 +388,31 @@ mod prick {
     #[test]
     fn an_open_tray_at_the_first_true_leaves() {
         let mut scene = scene_of("tomato", Container::OpenTray, 1);
-        scene.hides(KIND, "2026-03-22 08:00");
+        scene.world.hides(KIND, "2026-03-22 08:00");
         scene.world.count(scene.sowing, "2026-03-12 08:00", 10);
-        scene.hides(KIND, "2026-03-24 08:00");
-        scene.shows(KIND, "2026-03-25 08:00", "why-prick-out");
+        scene.world.hides(KIND, "2026-03-24 08:00");
+        scene.world.shows(KIND, "2026-03-25 08:00", "why-prick-out");
         let tray = scene
             .world
             .tray(Container::Cells, scene.place, "2026-03-25 09:00");
         scene
             .world
             .go_on(scene.sowing, Step::PrickedOut, tray, "2026-03-25 09:00");
-        scene.hides(KIND, "2026-03-26 08:00");
+        scene.world.hides(KIND, "2026-03-26 08:00");
     }
 
     #[test]
     fn what_is_sown_where_it_grows_is_not() {
         let mut scene = scene_of("carrot", Container::OpenTray, 1);
         scene.world.count(scene.sowing, "2026-03-12 08:00", 10);
-        scene.hides(KIND, "2026-03-30 08:00");
+        scene.world.hides(KIND, "2026-03-30 08:00");
     }
 
     #[test]
     fn cells_are_not() {
         let mut scene = scene();
         scene.world.count(scene.sowing, "2026-03-12 08:00", 10);
-        scene.hides(KIND, "2026-03-22 08:00");
+        scene.world.hides(KIND, "2026-03-22 08:00");
     }
 }
 
@@ -423,10 +426,10 @@ mod pot {
         let mut scene = scene();
         scene.world.count(scene.sowing, "2026-03-12 08:00", 10);
         // True leaves on 25 March and a fortnight.
-        scene.hides(KIND, "2026-04-07 08:00");
-        scene.shows(KIND, "2026-04-08 08:00", "why-pot-on");
+        scene.world.hides(KIND, "2026-04-07 08:00");
+        scene.world.shows(KIND, "2026-04-08 08:00", "why-pot-on");
         scene.world.tray_state(scene.tray).described.container = Container::Pots;
-        scene.hides(KIND, "2026-04-08 08:00");
+        scene.world.hides(KIND, "2026-04-08 08:00");
     }
 
     #[test]
@@ -439,14 +442,14 @@ mod pot {
         let batch = scene
             .world
             .go_on(scene.sowing, Step::PrickedOut, tray, "2026-03-22 08:00");
-        scene.hides(KIND, "2026-04-11 08:00");
-        scene.shows(KIND, "2026-04-12 08:00", "why-pot-on");
+        scene.world.hides(KIND, "2026-04-11 08:00");
+        scene.world.shows(KIND, "2026-04-12 08:00", "why-pot-on");
         let state = scene.world.picture.batches.get_mut(&batch).unwrap();
         state.parent = plumule_journal::state::Parent::Plants {
             of: Plants::Sowing(scene.sowing),
             step: Step::PottedOn,
         };
-        scene.hides(KIND, "2026-04-12 08:00");
+        scene.world.hides(KIND, "2026-04-12 08:00");
     }
 
     #[test]

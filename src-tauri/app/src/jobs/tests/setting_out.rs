@@ -33,11 +33,15 @@ mod harden {
     #[test]
     fn from_ten_days_before_they_may_go_out_daily() {
         let mut scene = potted();
-        scene.hides(KIND, "2026-05-06 08:00");
-        scene.shows(KIND, "2026-05-07 08:00", "why-harden-off-first");
+        scene.world.hides(KIND, "2026-05-06 08:00");
+        scene
+            .world
+            .shows(KIND, "2026-05-07 08:00", "why-harden-off-first");
         scene.harden_daily(7, 7);
-        scene.hides(KIND, "2026-05-07 18:00");
-        scene.shows(KIND, "2026-05-08 08:00", "why-harden-off");
+        scene.world.hides(KIND, "2026-05-07 18:00");
+        scene
+            .world
+            .shows(KIND, "2026-05-08 08:00", "why-harden-off");
     }
 
     #[test]
@@ -53,9 +57,11 @@ mod harden {
     fn after_a_week_and_the_day_it_is_over() {
         let mut scene = potted();
         scene.harden_daily(7, 15);
-        scene.shows(KIND, "2026-05-16 08:00", "why-harden-off");
+        scene
+            .world
+            .shows(KIND, "2026-05-16 08:00", "why-harden-off");
         scene.harden_daily(16, 16);
-        scene.hides(KIND, "2026-05-17 08:00");
+        scene.world.hides(KIND, "2026-05-17 08:00");
     }
 
     #[test]
@@ -63,7 +69,7 @@ mod harden {
         let mut scene = potted();
         scene.world.garden().last_frost = None;
         // Six weeks from 2 March less ten days.
-        scene.hides(KIND, "2026-04-02 08:00");
+        scene.world.hides(KIND, "2026-04-02 08:00");
         let job = scene.world.job(KIND, "2026-04-05 09:00").unwrap();
         assert_eq!(job.due.date(), day("2026-04-03"));
         assert_eq!(job.why.key, "why-harden-off-no-frost-date");
@@ -73,7 +79,7 @@ mod harden {
     fn outdoors_it_is_hardened_already() {
         let mut scene = potted();
         scene.world.describe(scene.place).kind = PlaceKind::Outdoors;
-        scene.hides(KIND, "2026-05-07 08:00");
+        scene.world.hides(KIND, "2026-05-07 08:00");
     }
 
     #[test]
@@ -100,10 +106,10 @@ mod plant_out {
     fn after_a_week_of_hardening_and_the_last_frost() {
         let mut scene = potted();
         scene.harden_daily(10, 15);
-        scene.hides(KIND, "2026-05-17 08:00");
+        scene.world.hides(KIND, "2026-05-17 08:00");
         scene.harden_daily(16, 16);
-        scene.hides(KIND, "2026-05-16 18:00");
-        scene.shows(KIND, "2026-05-17 08:00", "why-plant-out");
+        scene.world.hides(KIND, "2026-05-16 18:00");
+        scene.world.shows(KIND, "2026-05-17 08:00", "why-plant-out");
     }
 
     #[test]
@@ -127,15 +133,19 @@ mod plant_out {
     fn without_a_frost_date_the_reason_says_so() {
         let mut scene = potted();
         scene.world.garden().last_frost = None;
-        scene.hides(KIND, "2026-05-17 08:00");
+        scene.world.hides(KIND, "2026-05-17 08:00");
         scene.harden_daily(10, 16);
-        scene.shows(KIND, "2026-05-17 08:00", "why-plant-out-no-frost-date");
+        scene
+            .world
+            .shows(KIND, "2026-05-17 08:00", "why-plant-out-no-frost-date");
     }
 
     #[test]
     fn a_fortnight_after_the_day_even_if_not_hardened() {
         let scene = potted();
-        scene.hides(KIND, "2026-05-30 08:00");
-        scene.shows(KIND, "2026-05-31 08:00", "why-plant-out-not-hardened");
+        scene.world.hides(KIND, "2026-05-30 08:00");
+        scene
+            .world
+            .shows(KIND, "2026-05-31 08:00", "why-plant-out-not-hardened");
     }
 }
