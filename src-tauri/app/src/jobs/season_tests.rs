@@ -371,6 +371,16 @@ mod away {
     }
 
     #[test]
+    fn neither_outlasts_its_time() {
+        let until = |kind, now| leaving().world.job(kind, now).unwrap().until;
+        let before = until(JobKind::BeforeYouGo, "2026-04-09 12:00");
+        assert_eq!(before, Some(at("2026-04-10 00:00")));
+        // Three days to look over what stood alone.
+        let after = until(JobKind::LookOver, "2026-04-17 12:00");
+        assert_eq!(after, Some(at("2026-04-20 00:00")));
+    }
+
+    #[test]
     fn what_cannot_wait_is_shown_at_once() {
         let mut scene = leaving();
         let warm = scene.world.place(PlaceKind::HeatedPropagator, 22.0, 22.0);
