@@ -1,9 +1,12 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { render, screen } from '@testing-library/svelte';
+import { describe, expect, it, vi } from 'vitest';
+import App from '../src/App.svelte';
 import { fakeWords } from '../src/backend/fake';
 import { FakeBackend } from '../src/backend/fake';
 import type { Say } from '../src/backend/generated/types';
+import { Session } from '../src/state/session.svelte';
 import { fold, matches } from '../src/text/fold';
 import { later } from '../src/text/later';
 import { Words } from '../src/text/words.svelte';
@@ -107,8 +110,27 @@ describe('the message files', () => {
     expect(called.length).toBeGreaterThan(100);
     expect(called.filter((key) => !made.has(key))).toEqual([]);
     const stems = [...sources.matchAll(/`([a-z-]+-)\$\{/g)].map((m) => m[1] ?? '');
-    const unused = ['screens.ftl', 'later/keep.ftl', 'later/seed.ftl', 'later/settings.ftl', 'later/sow.ftl'].flatMap(keys).filter((key) => !named.has(key) && !stems.some((stem) => key.startsWith(stem)));
+    const unused = ['screens.ftl', 'later/tray.ftl', 'later/trays.ftl', 'later/keep.ftl', 'later/seed.ftl', 'later/settings.ftl', 'later/sow.ftl'].flatMap(keys).filter((key) => !named.has(key) && !stems.some((stem) => key.startsWith(stem)));
     expect(unused).toEqual([]);
+  });
+
+  it.each(['demo', 'season', 'empty', 'quiet', 'choose', 'damaged', 'newer'])('say all of the first picture (%s) before the later ones are in', async (scene) => {
+    location.hash = '#/round';
+    vi.spyOn(Words.prototype, 'loadLater').mockReturnValue(new Promise(() => undefined));
+    const made = new Words([fakeWords]);
+    render(App, { session: new Session(new FakeBackend(scene), made) });
+    await screen.findByRole('heading', { level: 1 });
+    await new Promise((settled) => setTimeout(settled, 50));
+    expect([...made.missing]).toEqual([]);
+  });
+
+  it('say at the start whatever the round may say of a job', () => {
+    const start = new Words();
+    const ofJobs = /^(why|job|next|verdict|choice|gives|odds|way|hardiness|crop|light|feel|watering|medium|stage|place)-/;
+    const all = readdirSync(dir, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.ftl')).flatMap(keys);
+    const asked = all.filter((key) => ofJobs.test(key) && !['light-need-', 'place-'].some((stem) => key.startsWith(stem)));
+    expect(asked.length).toBeGreaterThan(200);
+    expect(asked.filter((key) => !start.has(key))).toEqual([]);
   });
 
   it('have a word for each of the closed sets', () => {

@@ -81,7 +81,7 @@ export class Session {
     try {
       this.take(await this.backend.start());
       await this.backend.onDueChanged(() => this.refresh());
-      await this.backend.onNoted((answer) => this.#noted(answer));
+      await this.backend.onNoted((answer) => void this.#noted(answer));
       await this.backend.onOpening(() => void this.#openAsked());
       await this.#openAsked();
     } catch (thrown) {
@@ -202,6 +202,8 @@ export class Session {
       answer = await send(true);
       if (answer.answer === 'asks_first') return null;
     }
+    // The line that says it is not among the words of the first picture.
+    await this.words.loadLater();
     this.last = { say: answer.say, act: answer.act, undone: false, first: answer.act };
     this.lastError = null;
     this.refresh();
@@ -215,8 +217,9 @@ export class Session {
   }
 
   /** Written from a notice: said, and can be undone, as if it were from here. */
-  #noted(answer: Answer) {
+  async #noted(answer: Answer) {
     if (answer.answer !== 'written') return;
+    await this.words.loadLater();
     this.last = { say: answer.say, act: answer.act, undone: false, first: answer.act };
     this.lastError = null;
   }

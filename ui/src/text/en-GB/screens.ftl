@@ -1,10 +1,9 @@
-# Words of the screens themselves. What the app says of trays, jobs and crops is in core.ftl.
+# Words of the screens themselves that the first picture needs. What the app says of trays, jobs and crops is in core.ftl; the rest is in later/.
 
 ## Everywhere
 
 screen-range = { $low } to { $high }
 screen-close = Close
-screen-keep = Keep it
 screen-again = Try again
 screen-not-done = Not done:
 screen-unexpected = Something went wrong in the app ({ $what }). Nothing was written; try again.
@@ -151,7 +150,6 @@ answer-number-planted_out = Planted out
 answer-planted_out = Planted out
 
 verdict-choices = What can be done about { $name }
-reasons-title = Why { $name } did badly
 
 dig-how = Lift two seeds gently and press them: a firm one may still come, a soft one has rotted.
 dig-firm = Firm
@@ -220,32 +218,6 @@ plants-nothing = Nothing came up
 plants-sow-again = Sow again
 plants-finish = Done with
 
-numbers-caption = { $name }: how many are where
-numbers-up = Came up or were set in
-numbers-gone_on = Went on to other trays
-numbers-thinned = Thinned out
-numbers-lost = Lost
-numbers-planted_out = Planted out
-numbers-sold = Sold
-numbers-given_away = Given away
-numbers-there = Still there
-
-relative-from = { $step } from { $code } on { $day }: { $number }
-relative-to = { $step } into { $code } on { $day }: { $number }
-
-leave-thinned = Thin: { $what }
-leave-lost = Lost: { $what }
-leave-planted_out = Plant out: { $what }
-leave-sold = Sell: { $what }
-leave-given_away = Give away: { $what }
-leave-there = { $there ->
-    [one] One plant is there.
-   *[other] { $there } plants are there.
-}
-leave-number = How many
-leave-cause = What happened
-leave-save = Write down
-
 go-on-title = { $step }: { $what }
 go-on-part = Part { $part }
 go-on-number = Plants into this one
@@ -272,29 +244,7 @@ tray-code = Code on the label
 tray-code-hint = Left empty, it is { $code }.
 tray-nothing-in-it = Nothing in it
 tray-is-covered = {", covered"}
-tray-title = Tray { $code }
-tray-all = All trays
-tray-emptied = Emptied
-tray-stands = { $place }, since { $since }
-tray-due = Due
-tray-in-it = In it
-tray-was-in-it = Was in it
-tray-do = The tray
-tray-timeline = Journal
-tray-water-only = Watered from below
-tray-move = Move
-tray-move-title = Move { $code }
-tray-cover-off = Cover off
-tray-cover-on = Cover on
-tray-feed = Feed
-tray-harden-off = Out today
-tray-note = Note
-tray-empty = Empty it
-tray-empty-what = All that is still in { $code } is then done with.
 tray-empty-do = Empty it
-
-note-words = Note
-note-save = Write down
 
 cells-legend = Cells
 cells-all = All
@@ -314,43 +264,6 @@ cells-of = { $what }, { $cells ->
     [one] one cell
    *[other] { $cells } cells
 }
-
-chart-title = How { $name } comes up
-chart-today = today
-chart-key-band = expected, with its spread
-chart-key-count = counted
-chart-as-table = The same as a table
-chart-day = Day
-chart-low = Low
-chart-mid = Expected
-chart-high = High
-chart-counted = Counted
-
-timeline-hand = {" "}by { $hand }
-timeline-withdrawn = Withdrawn:
-timeline-unknown = (from a newer version; kept as it is)
-timeline-withdraw = Withdraw
-timeline-withdraw-this = Withdraw: { $what }
-timeline-withdraw-title = Withdraw this line?
-timeline-withdraw-what = It stays in the journal, struck out, and no longer counts. Undo brings it back.
-timeline-keep = Keep it
-
-trays-title = Trays
-trays-find = Find a tray
-trays-find-hint = By code, plant, place or kind.
-trays-not-found = No tray like that.
-trays-empty-title = No trays yet
-trays-free = { $cells ->
-    [one] one cell free
-   *[other] { $cells } cells free
-}
-trays-due = { $jobs ->
-    [one] · one job due
-   *[other] · { $jobs } jobs due
-}
-trays-aside = Set aside ({ $trays })
-trays-aside-what = Nothing was said of these for 120 days. Any answer takes one back up.
-trays-past = Past trays ({ $trays })
 
 ## Round: seed
 

@@ -69,3 +69,77 @@ last-sown-pinch =
         [one] one cell
        *[other] { $cells } cells
     }, { $place }
+
+## Seed, light and cautions at the bench
+
+bench-due =
+    { $to ->
+        [one] { $from } to { $to } day
+       *[other] { $from } to { $to } days
+    }
+bench-none-below = None comes up below { $limit }; it is { $temperature } there.
+bench-none-above = None comes up above { $limit }; it is { $temperature } there.
+outlook-span = Perhaps { $low } to { $high } in 10 come up
+outlook-few = Fewer than 1 in 10 come up
+outlook-few-packed = Fewer than 1 in 10 come up: packed { $year }, kept { $storage }; the usual life is { $life ->
+        [one] { $life } year
+       *[other] { $life } years
+    }
+outlook-few-harvested = Fewer than 1 in 10 come up: harvested { $year }, kept { $storage }; the usual life is { $life ->
+        [one] { $life } year
+       *[other] { $life } years
+    }
+outlook-about = About { $low } in 10 come up
+outlook-span-packed = Perhaps { $low } to { $high } in 10 come up: packed { $year }, kept { $storage }; the usual life is { $life ->
+        [one] { $life } year
+       *[other] { $life } years
+    }
+outlook-about-packed = About { $low } in 10 come up: packed { $year }, kept { $storage }; the usual life is { $life ->
+        [one] { $life } year
+       *[other] { $life } years
+    }
+outlook-span-harvested = Perhaps { $low } to { $high } in 10 come up: harvested { $year }, kept { $storage }; the usual life is { $life ->
+        [one] { $life } year
+       *[other] { $life } years
+    }
+outlook-about-harvested = About { $low } in 10 come up: harvested { $year }, kept { $storage }; the usual life is { $life ->
+        [one] { $life } year
+       *[other] { $life } years
+    }
+outlook-own = { $sowings ->
+        [one] Your own sowing
+       *[other] Your own { $sowings } sowings
+    }: { $up } of { $of }
+light-need-needed = Comes up better in the light: cover thinly or not at all
+light-need-dark = Comes up better in the dark: cover it well
+caution-compost-dust = Compost dust can carry Legionella: wear gloves, damp the compost and the bench before you tip or sweep, keep your face away, and wash your hands. Follow the words on the bag and local rules.
+caution-treated-seed = Treated seed: wear gloves, keep it from children and animals, never eat it, and follow the packet.
+caution-poisonous-leaves = Leaves and stems are poisonous to eat: keep them from children and animals.
+caution-poisonous-raw-seeds = The seeds are poisonous raw: keep them from children and animals.
+caution-poisonous-berries = The berries are poisonous: keep them from children.
+caution-sap-burns-in-sun = The sap on skin burns it in sunlight: wear gloves and wash it off.
+caution-poisonous-plant = Poisonous in all its parts: wear gloves, wash your hands, and keep it and its seed from children and animals.
+caution-harmful-if-eaten = Parts of it do harm if eaten: keep it from children and animals.
+caution-poisonous-leaf-blades = The leaf blades are poisonous: only the stalks are eaten.
+caution-poisonous-seeds = The seeds are poisonous: keep them from children and animals, and never among food.
+caution-irritates-skin = It can irritate the skin: wear gloves if yours is sensitive.
+caution-burns-eyes = Seeds and fruit burn eyes and skin: wear gloves to handle them and wash your hands.
+caution-favism = The beans and the pollen can harm people with favism (G6PD deficiency): they should keep away and follow their doctor.
+treatment-soak-hours = Soak the seed in lukewarm water for { $low } to { $high } hours.
+treatment-or-soak-hours = Or soak it in lukewarm water for { $low } to { $high } hours: either is enough.
+treatment-chip = Nick or rub the seed coat, away from the eye.
+treatment-cold-weeks = Keep the seed moist in the fridge for { $low } to { $high } weeks.
+treated-soaked =
+    { $hours ->
+        [one] Soaked for { $hours } hour.
+       *[other] Soaked for { $hours } hours.
+    }
+treated-chipped = The seed coat was chipped.
+treated-cold-weeks =
+    { $weeks ->
+        [one] { $weeks } week in the cold first.
+       *[other] { $weeks } weeks in the cold first.
+    }
+sowing-compost-fine-seed = fine seed compost
+sowing-compost-gritty = seed compost with a third of sharp sand or grit
+sowing-compost-multi-purpose = multi-purpose compost, the lumps taken out

@@ -271,3 +271,7 @@ recover-do = Bring the journal back
 recover-look = Look again
 recover-done = The journal is back.
 recover-open = Open it
+
+## Everywhere
+
+screen-keep = Keep it

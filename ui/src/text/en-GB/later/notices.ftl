@@ -33,3 +33,42 @@ error-at-login-failed = Your desktop’s folder of what starts at login cannot b
 
 sign-open = Open Plumule
 sign-quit = Quit
+
+## What notices say
+
+notice-morning = This morning’s round
+notice-evening = This evening’s round
+notice-frost-title = Frost tonight
+notice-light-title = Into the light
+notice-place = { $place }: { $what }
+notice-feel-the-compost =
+    { $count ->
+        [one] { $count } tray to feel
+       *[other] { $count } trays to feel
+    }
+notice-read-the-thermometer = read the thermometer
+notice-frost-tonight = frost tonight: { $crops }
+notice-open-the-lid = open the lid
+notice-close-the-lid = close the lid
+notice-last-chance = last chance to sow { $crops } again
+notice-before-you-go = water before you go
+notice-look-over = look it over after your days away
+notice-end-of-the-cold-weeks = { $crops } out of the cold
+notice-sow-on = sow on { $crops }
+notice-look-for-seedlings = look for { $crops }
+notice-it-is-late = { $crops } late
+notice-into-the-light = { $crops } into the light
+notice-cover-off = cover off { $crops }
+notice-thin = thin { $crops }
+notice-prick-out = prick out { $crops }
+notice-pot-on = pot on { $crops }
+notice-harden-off = { $crops } out for the day
+notice-plant-out = plant out { $crops }
+notice-bring-in = bring { $crops } in for the night
+notice-seed = Seed: { $what }
+notice-count-the-test =
+    { $count ->
+        [one] a germination test to count
+       *[other] { $count } germination tests to count
+    }
+notice-stocktake = stocktake before ordering

@@ -1,0 +1,18 @@
+## All trays
+
+trays-title = Trays
+trays-find = Find a tray
+trays-find-hint = By code, plant, place or kind.
+trays-not-found = No tray like that.
+trays-empty-title = No trays yet
+trays-free = { $cells ->
+    [one] one cell free
+   *[other] { $cells } cells free
+}
+trays-due = { $jobs ->
+    [one] · one job due
+   *[other] · { $jobs } jobs due
+}
+trays-aside = Set aside ({ $trays })
+trays-aside-what = Nothing was said of these for 120 days. Any answer takes one back up.
+trays-past = Past trays ({ $trays })
