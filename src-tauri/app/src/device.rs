@@ -64,7 +64,7 @@ fn checked(form: &DeviceForm) -> Result<DeviceForm, AppError> {
     for (word, set) in [
         (&form.temperature, &["celsius", "fahrenheit"][..]),
         (&form.length, &["mm", "inch"]),
-        (&form.theme, &["system", "light", "dark"]),
+        (&form.theme, &["system", "light", "dark", "bright"]),
         (&form.hand, &["right", "left"]),
     ] {
         if !set.contains(&word.as_str()) {

@@ -120,7 +120,7 @@ pub struct DeviceForm {
     pub temperature: String,
     /// `mm` or `inch`.
     pub length: String,
-    /// `system`, `light` or `dark`.
+    /// `system`, `light`, `dark` or `bright`: most contrast, for full sun.
     pub theme: String,
     /// `right` or `left`.
     pub hand: String,

@@ -398,6 +398,9 @@ fn the_hand_is_the_devices_unless_another_is_named() {
         .take(2)
         .collect();
     assert_eq!(hands, ["BO", "JW"]);
+    device.theme = "bright".to_owned();
+    this.bench.app.set_device(&device).unwrap();
+    assert_eq!(this.bench.app.device().unwrap().theme, "bright");
     for wrong in ["fahrenheit ", "kelvin"] {
         device.temperature = wrong.to_owned();
         let error = this.bench.app.set_device(&device).unwrap_err();

@@ -923,7 +923,7 @@ temperature: string,
  */
 length: string, 
 /**
- * `system`, `light` or `dark`.
+ * `system`, `light`, `dark` or `bright`: most contrast, for full sun.
  */
 theme: string, 
 /**
