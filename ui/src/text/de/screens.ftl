@@ -1,10 +1,9 @@
-# Words of the screens themselves. What the app says of trays, jobs and crops is in core.ftl.
+# Words of the screens themselves that the first picture needs. What the app says of trays, jobs and crops is in core.ftl; the rest is in later/.
 
 ## Everywhere
 
 screen-range = { $low } bis { $high }
 screen-close = Schließen
-screen-keep = Behalten
 screen-again = Noch einmal
 screen-not-done = Nicht erledigt:
 screen-unexpected = In der App ging etwas schief ({ $what }). Nichts wurde geschrieben; versuche es noch einmal.
@@ -17,7 +16,7 @@ nav-round = Runde
 nav-sow = Säen
 nav-trays = Schalen
 nav-seed = Saatgut
-nav-year = Jahr
+nav-year = Jahre
 nav-settings = Einstellungen
 
 toast-undo = Rückgängig
@@ -151,7 +150,6 @@ answer-number-planted_out = Ausgepflanzt
 answer-planted_out = Ausgepflanzt
 
 verdict-choices = Was sich tun lässt: { $name }
-reasons-title = Warum es schlecht lief: { $name }
 
 dig-how = Zwei Samen vorsichtig herausnehmen und drücken: ein fester kann noch kommen, ein weicher ist verfault.
 dig-firm = Fest
@@ -220,32 +218,6 @@ plants-nothing = Nichts ging auf
 plants-sow-again = Neu säen
 plants-finish = Abschließen
 
-numbers-caption = { $name }: wie viele wo sind
-numbers-up = Aufgegangen oder eingesetzt
-numbers-gone_on = Weiter in andere Schalen
-numbers-thinned = Vereinzelt
-numbers-lost = Verloren
-numbers-planted_out = Ausgepflanzt
-numbers-sold = Verkauft
-numbers-given_away = Verschenkt
-numbers-there = Noch da
-
-relative-from = { $step } aus { $code } am { $day }: { $number }
-relative-to = { $step } in { $code } am { $day }: { $number }
-
-leave-thinned = Vereinzeln: { $what }
-leave-lost = Verluste: { $what }
-leave-planted_out = Auspflanzen: { $what }
-leave-sold = Verkaufen: { $what }
-leave-given_away = Verschenken: { $what }
-leave-there = { $there ->
-    [one] Eine Pflanze ist da.
-   *[other] { $there } Pflanzen sind da.
-}
-leave-number = Wie viele
-leave-cause = Was geschah
-leave-save = Eintragen
-
 go-on-title = { $step }: { $what }
 go-on-part = Teil { $part }
 go-on-number = Pflanzen in diese
@@ -272,29 +244,7 @@ tray-code = Code auf dem Etikett
 tray-code-hint = Leer gelassen, wird es { $code }.
 tray-nothing-in-it = Nichts darin
 tray-is-covered = {", abgedeckt"}
-tray-title = Schale { $code }
-tray-all = Alle Schalen
-tray-emptied = Geleert
-tray-stands = { $place }, seit { $since }
-tray-due = Fällig
-tray-in-it = Darin
-tray-was-in-it = War darin
-tray-do = Die Schale
-tray-timeline = Tagebuch
-tray-water-only = Von unten gegossen
-tray-move = Umstellen
-tray-move-title = { $code } umstellen
-tray-cover-off = Haube ab
-tray-cover-on = Haube auf
-tray-feed = Düngen
-tray-harden-off = Heute draußen
-tray-note = Notiz
-tray-empty = Leeren
-tray-empty-what = Alles, was noch in { $code } ist, gilt dann als abgeschlossen.
 tray-empty-do = Leeren
-
-note-words = Notiz
-note-save = Eintragen
 
 cells-legend = Zellen
 cells-all = Alle
@@ -314,43 +264,6 @@ cells-of = { $what }, { $cells ->
     [one] eine Zelle
    *[other] { $cells } Zellen
 }
-
-chart-title = Wie es aufgeht: { $name }
-chart-today = heute
-chart-key-band = erwartet, mit Streuung
-chart-key-count = gezählt
-chart-as-table = Dasselbe als Tabelle
-chart-day = Tag
-chart-low = Wenigste
-chart-mid = Erwartet
-chart-high = Meiste
-chart-counted = Gezählt
-
-timeline-hand = {" "}von { $hand }
-timeline-withdrawn = Gestrichen:
-timeline-unknown = (von einer neueren Version; bleibt, wie es ist)
-timeline-withdraw = Streichen
-timeline-withdraw-this = Streichen: { $what }
-timeline-withdraw-title = Diesen Eintrag streichen?
-timeline-withdraw-what = Er bleibt durchgestrichen im Tagebuch und zählt nicht mehr. „Rückgängig“ holt ihn zurück.
-timeline-keep = Behalten
-
-trays-title = Schalen
-trays-find = Schale suchen
-trays-find-hint = Nach Code, Pflanze, Standort oder Art.
-trays-not-found = Keine solche Schale.
-trays-empty-title = Noch keine Schalen
-trays-free = { $cells ->
-    [one] eine Zelle frei
-   *[other] { $cells } Zellen frei
-}
-trays-due = { $jobs ->
-    [one] · eine Aufgabe fällig
-   *[other] · { $jobs } Aufgaben fällig
-}
-trays-aside = Beiseitegestellt ({ $trays })
-trays-aside-what = Von diesen war 120 Tage keine Rede. Jede Antwort holt eine zurück.
-trays-past = Frühere Schalen ({ $trays })
 
 ## Round: seed
 
