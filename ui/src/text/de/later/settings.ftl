@@ -107,6 +107,7 @@ device-theme = Hell oder dunkel
 device-theme-system = Wie das Gerät
 device-theme-light = Hell
 device-theme-dark = Dunkel
+device-theme-bright = Grelle Sonne
 device-hand = Gehalten in
 device-hand-right = Rechte Hand
 device-hand-left = Linke Hand
