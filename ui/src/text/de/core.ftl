@@ -361,14 +361,14 @@ odds-1 = etwa 1 von 10
 odds-2 = etwa 2 von 10
 odds-3 = etwa 3 von 10
 odds-4 = etwa 4 von 10
-odds-5 = etwa halb und halb
+odds-5 = etwa 5 von 10
 odds-6 = etwa 6 von 10
 odds-7 = etwa 7 von 10
 odds-8 = etwa 8 von 10
 odds-9 = etwa 9 von 10
 odds-over = über 19 von 20
 
-verdict-look = Zuletzt vor zu langer Zeit gezählt, um Chancen zu nennen: jetzt zählen, was da ist, nichts als 0.
+verdict-look = Zuletzt vor zu langer Zeit gezählt, um Chancen zu nennen: jetzt zählen, was da ist; ist nichts da, 0 eintragen.
 verdict-too-early = Chancen lassen sich erst nennen, wenn es etwas Wärme zum Wachsen hatte.
 verdict-pinch = Eine Prise zählt niemand, also gibt es keine Chancen zu nennen; { $crop }{ $variety } ist meist bis { $usual } größtenteils da.
 verdict-record-wrong = Bei den eingetragenen Temperaturen könnte { $crop }{ $variety } nicht aufgehen, doch { $up ->

@@ -168,7 +168,7 @@ later-tomorrow = Morgen
 later-day = An einem Tag
 later-on-day = Später, an dem Tag
 later-dismiss-what = Wenn es hier nicht zutrifft, wird nicht mehr danach gefragt, bis sich etwas ändert.
-later-dismiss = Dies nicht
+later-dismiss = Diese nicht
 
 earlier-open = Etwas von früher eintragen?
 earlier-title = Wann war es?
@@ -177,8 +177,8 @@ earlier-morning = Heute Morgen
 earlier-yesterday = Gestern Abend
 earlier-day = Tag
 earlier-time = Uhrzeit
-earlier-set = Für dann eintragen
-earlier-now-writing = Einträge gelten für { $moment }.
+earlier-set = Rückwirkend eintragen
+earlier-now-writing = Du trägst rückwirkend ein: { $moment }.
 earlier-back = Zurück zu jetzt
 
 way-share = { $share } des Weges, bis die Hälfte da ist

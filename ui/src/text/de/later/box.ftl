@@ -47,7 +47,7 @@ asks-test-count-falls = Vorher waren { $before } gekeimt; { $now } ist weniger. 
 outlook-tested = Deine Keimprobe vom { $day }: { $sprouted } von { $seeds } gekeimt
 test-not-counted = Noch nicht gezählt
 test-so-far = { $sprouted } von { $seeds } gekeimt bis { $day }
-test-closed-at = { $sprouted } von { $seeds } gekeimt: von der ganzen Tüte zwischen { $low } und { $high }, mit einer Sicherheit von 19 zu 20
+test-closed-at = { $sprouted } von { $seeds } gekeimt: von der ganzen Tüte zwischen { $low } und { $high }, mit einer Sicherheit von 19 von 20
 
 ## Seed: saved, sown now, stocktake, to buy
 

@@ -36,8 +36,8 @@ sign-quit = Beenden
 
 ## What notices say
 
-notice-morning = Runde heute Morgen
-notice-evening = Runde heute Abend
+notice-morning = Morgenrunde
+notice-evening = Abendrunde
 notice-frost-title = Frost heute Nacht
 notice-light-title = Ans Licht
 notice-place = { $place }: { $what }
