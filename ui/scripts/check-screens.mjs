@@ -1,17 +1,21 @@
-// Loads every screen over the fake backend at phone size, plain and at 200 % text,
-// light and dark, and fails on sideways scroll, overlap, small targets, axe-core
-// violations, and anything the content policy blocks. Leaves pictures of each in
-// the folder that SCREENS_DIR names, if it does.
+// Loads every screen over the fake backend and fails on sideways scroll, overlap,
+// small targets, motion where none is wanted, axe-core violations, and anything
+// the content policy blocks. A screen is loaded once and then looked at in all
+// ways: light and dark, at 200 % text, and as wide as small and large phones,
+// tablets and desks are. Leaves pictures of each in the folder that SCREENS_DIR
+// names, if it does. Only screens with the word of the first argument in their
+// name are looked at, if there is one.
 import { createServer } from 'node:http';
 import { mkdirSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { availableParallelism } from 'node:os';
 import { extname, join } from 'node:path';
 import { chromium } from 'playwright-core';
+import { drawn, layoutFaults, motionFaults } from './faults.mjs';
+import { planted } from './planted.mjs';
 import { screens } from './screens.mjs';
 
-const require = createRequire(import.meta.url);
-const axe = readFileSync(require.resolve('axe-core/axe.min.js'), 'utf8');
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'));
 const dist = new URL('../node_modules/.screens/', import.meta.url).pathname;
 const shots = process.env.SCREENS_DIR;
 const only = process.argv[2];
@@ -24,8 +28,9 @@ const server = createServer((request, response) => {
   const path = new URL(request.url ?? '/', 'http://x').pathname;
   if (path === '/favicon.ico') return void response.writeHead(204).end();
   try {
-    const body = readFileSync(join(dist, path === '/' ? 'index.html' : path));
-    response.writeHead(200, { 'content-type': types[extname(path === '/' ? '.html' : path)] ?? 'text/html', 'content-security-policy': policy });
+    const body = path === '/axe.js' ? axe : readFileSync(join(dist, path === '/' ? 'index.html' : path));
+    const type = types[extname(path === '/' ? '.html' : path)] ?? 'text/html';
+    response.writeHead(200, { 'content-type': type, 'content-security-policy': policy, 'cache-control': type === 'text/html' ? 'no-store' : 'max-age=3600' });
     response.end(body);
   } catch {
     response.writeHead(404).end();
@@ -34,129 +39,132 @@ const server = createServer((request, response) => {
 await new Promise((resolve) => server.listen(0, '127.0.0.1', resolve));
 const origin = `http://127.0.0.1:${server.address().port}`;
 
-const size = { width: 412, height: 915 };
-// In the dark the same page has other colours, so that only contrast can differ.
-const modes = [
-  { name: 'light', scheme: 'light', text: 1, axe: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] },
-  { name: 'dark', scheme: 'dark', text: 1, axe: { type: 'rule', values: ['color-contrast'] } },
-  { name: 'large', scheme: 'light', text: 2, axe: { type: 'rule', values: ['color-contrast', 'target-size'] } },
+const phone = { width: 412, height: 915 };
+/** The others at which only the layout can differ. */
+const sizes = [
+  { width: 360, height: 740 },
+  { width: 768, height: 1024 },
+  { width: 1280, height: 800 },
 ];
+const every = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+const rule = (name) => ({ type: 'rule', values: [name] });
 
-/** Runs in the page: what is wrong with how it is laid out. */
-function layoutFaults() {
-  const faults = [];
-  const name = (el) => `${el.tagName.toLowerCase()} “${(el.getAttribute('aria-label') ?? el.textContent ?? '').trim().replace(/\s+/g, ' ').slice(0, 40)}”`;
-  const scope = document.querySelector('dialog[open]') ?? document.body;
-  // What is only laid out when it comes near is measured as when it is there.
-  for (const el of scope.querySelectorAll('*')) if (getComputedStyle(el).contentVisibility === 'auto') el.style.contentVisibility = 'visible';
-  for (const el of [document.documentElement, document.querySelector('main'), document.querySelector('dialog[open]')]) {
-    if (!el || el.scrollWidth <= el.clientWidth + 1) continue;
-    const out = [...el.querySelectorAll('*')].findLast((it) => it.getBoundingClientRect().right > el.clientWidth + 1 && !it.closest('.scroller'));
-    faults.push(`sideways scroll in ${el.tagName}: ${el.scrollWidth} > ${el.clientWidth}${out ? `, by ${name(out)}` : ''}`);
-  }
-  const seen = [...scope.querySelectorAll('a[href], button, input, select, textarea, summary, .grid:not(.glance) [role=gridcell]')].filter((el) => {
-    const style = getComputedStyle(el);
-    return el.checkVisibility({ visibilityProperty: true }) && !el.closest('.skip') && style.position !== 'fixed';
-  });
-  const boxes = seen.map((el) => {
-    // What is pressed for a radio, a tick box or a file is its whole label.
-    const label = ['radio', 'checkbox', 'file'].includes(el.type) ? el.closest('label') : null;
-    return { el, box: (label ?? el).getBoundingClientRect(), inline: el.tagName === 'A' && getComputedStyle(el).display === 'inline' };
-  });
-  for (const { el, box, inline } of boxes) {
-    const least = inline ? 44 : 48;
-    if (box.width < least - 0.5 || box.height < least - 0.5) {
-      faults.push(`small target ${name(el)}: ${box.width.toFixed(0)} x ${box.height.toFixed(0)}`);
-    }
-    const scroller = el.closest('.scroller');
-    if (!scroller && (box.left < -1 || box.right > innerWidth + 1)) faults.push(`cut off sideways ${name(el)}`);
-  }
-  for (let i = 0; i < boxes.length; i += 1) {
-    for (let j = i + 1; j < boxes.length; j += 1) {
-      const [a, b] = [boxes[i], boxes[j]];
-      const wide = Math.min(a.box.right, b.box.right) - Math.max(a.box.left, b.box.left);
-      const high = Math.min(a.box.bottom, b.box.bottom) - Math.max(a.box.top, b.box.top);
-      if (wide <= 1 || high <= 1) continue;
-      if (a.el.contains(b.el) || b.el.contains(a.el)) continue;
-      // The bar and the toast lie beside the scrolling page, not over it.
-      if (!!a.el.closest('main') !== !!b.el.closest('main')) continue;
-      // What sticks to the edge lies over what scrolls beneath it; either can be brought clear.
-      if (!!a.el.closest('.sticks') !== !!b.el.closest('.sticks')) continue;
-      if (a.el.closest('.scroller') && a.el.closest('.scroller') === b.el.closest('.scroller') && (a.el.matches('.head') || b.el.matches('.head'))) continue;
-      faults.push(`overlap ${name(a.el)} and ${name(b.el)}`);
-    }
-  }
-  const main = document.querySelector('main').getBoundingClientRect();
-  const footer = document.querySelector('footer').getBoundingClientRect();
-  if (main.bottom > footer.top + 1) faults.push('the page lies under the bar');
-  for (const el of scope.querySelectorAll('button, a, label, h1, h2, h3, h4, p, td, th, select')) {
-    const style = getComputedStyle(el);
-    if (el.closest('.heard') || el.closest('.skip') || !el.checkVisibility()) continue;
-    if (el.scrollWidth > el.clientWidth + 2 && style.display !== 'inline' && !el.closest('.scroller')) faults.push(`text runs out of ${name(el)}`);
-  }
-  return faults;
-}
+/** Draws a screen and tells what is wrong with it. */
+async function check(page, screen, said) {
+  const faults = new Map();
+  const add = (mode, found) => found.length > 0 && faults.set(mode, [...(faults.get(mode) ?? []), ...found]);
+  const look = async (mode) => {
+    await page.evaluate(drawn);
+    add(mode, await page.evaluate(layoutFaults));
+    if (shots) await page.screenshot({ path: join(shots, `${screen.name}-${mode}.png`) });
+  };
+  const whole = async (mode) => {
+    if ((await lengthen(page)) && shots) await page.screenshot({ path: join(shots, `${screen.name}-${mode}-whole.png`) });
+  };
+  const ask = async (mode, runOnly) => add(mode, await axeFaults(page, runOnly));
 
-/** Draws a screen in a mode and tells what is wrong with it. */
-async function check(context, mode, screen) {
-  const page = await context.newPage();
-  const faults = [];
-  page.on('console', (message) => message.type() === 'error' && faults.push(`console: ${message.text()}`));
-  page.on('pageerror', (error) => faults.push(`error: ${error.message}`));
-  // As in the app's web view, where prototypes are frozen.
-  await page.addInitScript(() => Object.freeze(Object.prototype));
-  await page.goto(`${origin}/?fake=${screen.scene ?? 'demo'}${screen.hash}`);
+  await page.setViewportSize(phone);
+  await page.emulateMedia({ colorScheme: 'light' });
+  await page.goto(`${origin}/?fake=${screen.scene ?? 'demo'}&at=${encodeURIComponent(screen.name)}${screen.hash}`);
   await page.waitForSelector('h1', { timeout: 20_000 });
-  await page.evaluate((text) => (document.documentElement.style.fontSize = `${text * 100}%`), mode.text);
-  page.setDefaultTimeout(10_000);
   try {
     await screen.steps?.(page);
   } catch (thrown) {
-    faults.push(`step: ${thrown.message.split('\n')[0]}`);
+    add('step', [thrown.message.split('\n')[0]]);
   }
   await page.evaluate(() => document.fonts.ready);
-  faults.push(...(await page.evaluate(layoutFaults)));
-  await lengthen(page, `${screen.name}-${mode.name}`);
-  await page.evaluate(axe);
-  const found = await page.evaluate((runOnly) => globalThis.axe.run(document, { runOnly }), mode.axe);
-  for (const violation of found.violations) {
-    for (const node of violation.nodes.slice(0, 4)) faults.push(`axe ${violation.id}: ${node.target.join(' ')} ${node.failureSummary.split('\n').at(-1)?.trim() ?? ''}`);
+  await look('light');
+  add('light', await page.evaluate(motionFaults));
+  await whole('light');
+  await page.addScriptTag({ url: '/axe.js' });
+  await ask('light', every);
+
+  // In the dark the same page has other colours, so that only contrast can differ.
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await ask('dark', rule('color-contrast'));
+  if (shots) {
+    await page.setViewportSize(phone);
+    await look('dark');
+    await whole('dark');
   }
-  await page.close();
-  console.log([`${faults.length === 0 ? 'good ' : 'WRONG'} ${screen.name}, ${mode.name}`, ...[...new Set(faults)].slice(0, 12)].join('\n      '));
-  return faults.length;
+
+  await page.emulateMedia({ colorScheme: 'light' });
+  for (const size of sizes) {
+    await page.setViewportSize(size);
+    await look(String(size.width));
+  }
+
+  await page.setViewportSize(phone);
+  await page.evaluate(() => (document.documentElement.style.fontSize = '200%'));
+  await look('large');
+  await whole('large');
+  await ask('large', rule('target-size'));
+  add('console', said.splice(0));
+
+  return [...faults].flatMap(([mode, found]) => [...new Set(found)].slice(0, 12).map((fault) => `${mode}: ${fault}`));
 }
 
-/** Makes the page as long as what is in it, so that all of it is looked at; pictures of it before and after. */
-async function lengthen(page, name) {
-  if (shots) await page.screenshot({ path: join(shots, `${name}.png`) });
+async function axeFaults(page, runOnly) {
+  const found = await page.evaluate((runOnly) => globalThis.axe.run(document, { runOnly, resultTypes: ['violations'] }), runOnly);
+  return found.violations.flatMap(({ id, nodes }) =>
+    nodes.slice(0, 4).map((node) => `axe ${id}: ${node.target.join(' ')} ${node.failureSummary.split('\n').at(-1)?.trim() ?? ''}`),
+  );
+}
+
+/** Makes the page as long as what is in it, so that all of it is looked at; whether it had to. */
+async function lengthen(page) {
   const high = await page.evaluate(() => {
     const main = document.querySelector('main');
     const dialog = document.querySelector('dialog[open]');
     return dialog ? innerHeight : innerHeight - main.clientHeight + main.scrollHeight;
   });
   // Longer pages are more than a picture can hold.
-  if (high <= size.height || high >= 16_000) return;
-  await page.setViewportSize({ ...size, height: high });
-  if (shots) await page.screenshot({ path: join(shots, `${name}-whole.png`) });
+  if (high <= phone.height || high >= 16_000) return false;
+  await page.setViewportSize({ ...phone, height: high });
+  return true;
 }
 
 const browser = await chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args: ['--no-sandbox', '--headless'] });
-const left = modes.flatMap((mode) => screens.filter((screen) => !only || screen.name.includes(only)).map((screen) => ({ mode, screen })));
+const left = screens.filter((screen) => !only || screen.name.includes(only));
 if (left.length === 0) throw new Error(`no screen is named ${only}`);
+const looked = left.length;
+const began = performance.now();
 let wrong = 0;
-/** As many at a time as there are cores. */
-async function work() {
-  const contexts = new Map();
-  for (let next = left.shift(); next; next = left.shift()) {
-    const { mode, screen } = next;
-    if (!contexts.has(mode)) contexts.set(mode, await browser.newContext({ viewport: size, colorScheme: mode.scheme, reducedMotion: 'reduce', bypassCSP: false }));
-    wrong += await check(contexts.get(mode), mode, screen);
+async function tell(page, screen, said) {
+  const faults = await check(page, screen, said);
+  wrong += faults.length;
+  console.log([`${faults.length === 0 ? 'good ' : 'WRONG'} ${screen.name}`, ...faults].join('\n      '));
+}
+/** A screen with faults in it: a check that does not find them proves nothing. */
+async function finds(page, said) {
+  const found = await check(page, planted, said);
+  for (const fault of planted.faults.filter((fault) => !found.some((one) => fault.test(one)))) {
+    wrong += 1;
+    console.log(`WRONG the planted fault ${fault} was not found`);
   }
 }
-await Promise.all(Array.from({ length: Math.min(availableParallelism(), 8) }, work));
+/** As many at a time as there are cores, each in a page that is used again. */
+async function work(number) {
+  const context = await browser.newContext({ viewport: phone, hasTouch: true, reducedMotion: 'reduce', bypassCSP: false });
+  const page = await context.newPage();
+  page.setDefaultTimeout(10_000);
+  const said = [];
+  page.on('console', (message) => message.type() === 'error' && said.push(message.text()));
+  page.on('pageerror', (error) => said.push(error.message));
+  await page.addInitScript(() => {
+    // As in the app's web view, where prototypes are frozen.
+    Object.freeze(Object.prototype);
+    // No screen finds what another one kept.
+    localStorage.clear();
+    sessionStorage.clear();
+  });
+  if (number === 0) await finds(page, said);
+  for (let next = left.shift(); next; next = left.shift()) await tell(page, next, said);
+}
+await Promise.all(Array.from({ length: Math.min(availableParallelism(), 8) }, (_, number) => work(number)));
 await browser.close();
 server.close();
+console.log(`${looked} screens in ${((performance.now() - began) / 1000).toFixed(0)} s`);
 if (wrong > 0) {
   console.error(`${wrong} things are wrong`);
   process.exit(1);
