@@ -223,7 +223,7 @@ describe('the cells of a tray', () => {
     await user.click(screen.getByRole('button', { name: 'Larger cells' }));
     expect(side()).toBe('72px');
     expect(within(screen.getByRole('grid')).getAllByRole('columnheader')).toHaveLength(7);
-    expect(screen.getByRole('button', { name: 'Larger cells' })).toBeDisabled();
+    expect(screen.getByRole('button', { name: 'Larger cells' })).toHaveAttribute('aria-disabled', 'true');
   });
 
   it('are brought nearer before one is marked where they are too small for a finger', async () => {

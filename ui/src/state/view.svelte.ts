@@ -1,3 +1,4 @@
+import { tick } from 'svelte';
 import { asAppError } from '../backend/backend';
 import type { AppError } from '../backend/generated/types';
 import type { Session } from './session.svelte';
@@ -39,6 +40,7 @@ export class Attempt {
   /** What came of it; null if it was declined or went wrong. */
   async run<T>(work: () => Promise<T>): Promise<T | null> {
     if (this.busy) return null;
+    const from = document.activeElement;
     this.busy = true;
     this.error = null;
     try {
@@ -48,6 +50,8 @@ export class Attempt {
       return null;
     } finally {
       this.busy = false;
+      // A button that could not be pressed meanwhile has lost the focus.
+      void tick().then(() => document.activeElement === document.body && (from as HTMLElement | null)?.focus());
     }
   }
 }
