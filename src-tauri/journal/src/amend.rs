@@ -113,12 +113,9 @@ fn before(db: &Connection, amendment: &Entry, root: EntryId) -> Result<Option<Am
     if holds.is_none_or(|holds| holds.line != amendment.line) {
         return Ok(None);
     }
-    let earlier = others
-        .into_iter()
-        .rev()
-        .find(|other| other.act != amendment.act);
-    if let Some(Content::Amended(earlier)) = earlier.and_then(|earlier| earlier.content) {
-        return Ok(Some(earlier));
+    let earlier = others.iter().rfind(|other| other.act != amendment.act);
+    if let Some(Content::Amended(earlier)) = earlier.and_then(|it| it.content.as_ref()) {
+        return Ok(Some(earlier.clone()));
     }
     let original = understood(db, root)?.entry.content.clone();
     Ok(Some(Amended {

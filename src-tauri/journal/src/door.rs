@@ -113,10 +113,10 @@ impl<'c> Door<'c> {
             return refuse("entry_too_large");
         }
         let entry = Rc::new(read::parse(&line)?);
-        let Some(nr) = add::entry(self.db, &entry)? else {
+        let Some(nr) = add::entry(self.db, &entry, &entry.hash())? else {
             return Err(Error::Damaged("a new line was there already".to_owned()));
         };
-        let touched = project::entry(self.db, nr, &entry)?;
+        let touched = project::entry(self.db, nr, &entry)?.touched;
         let now = *happened == self.stamp.happened();
         for subject in touched.keys() {
             if !self.before.contains_key(subject) {

@@ -240,15 +240,10 @@ impl Journal {
     pub fn take_in<'a>(
         &mut self,
         stamp: &Stamp,
-        mut lines: impl Iterator<Item = &'a str>,
+        lines: impl Iterator<Item = &'a str> + Send,
     ) -> Result<Report, Error> {
         self.back_up_first(stamp, &mut |_| true)?;
-        let united = self.unite(stamp, &mut |union| {
-            for (number, line) in (1..).zip(lines.by_ref()) {
-                union.line(number, line)?;
-            }
-            Ok(())
-        });
+        let united = self.unite(stamp, |union| union.lines(lines));
         united.map(|((), report)| report)
     }
 
@@ -264,7 +259,7 @@ impl Journal {
     pub(crate) fn unite<T>(
         &mut self,
         stamp: &Stamp,
-        bring: &mut dyn FnMut(&mut Union) -> Result<T, Error>,
+        bring: impl FnOnce(&mut Union) -> Result<T, Error>,
     ) -> Result<(T, Report), Error> {
         self.for_writing()?;
         let tx = begin(&mut self.db)?;

@@ -3,6 +3,7 @@
 //!
 //! Crops are keys here: what they mean is the agronomy's business.
 
+mod ahead;
 mod amend;
 pub mod archive;
 mod audit;

@@ -1,6 +1,7 @@
 //! Taking in another journal's lines: a set union, then what it touches is
 //! folded anew. In any order, any number of times, the result is the same.
 
+use crate::ahead::{Give, ahead};
 use crate::entry::Entry;
 use crate::error::Error;
 use crate::id::DeviceId;
@@ -33,11 +34,11 @@ impl<'c> Union<'c> {
         self.db
     }
 
-    /// An entry; whether it is new.
-    pub fn entry(&mut self, entry: &Rc<Entry>) -> Result<bool, Error> {
+    /// An entry, with the hash of its line; whether it is new.
+    pub fn entry(&mut self, entry: &Rc<Entry>, hash: &[u8; 32]) -> Result<bool, Error> {
         let (db, report) = (self.db, &mut self.report);
         let clash = entry.device == self.own && add::number_taken(db, entry.device, entry.seq)?;
-        let Some(nr) = add::entry(db, entry)? else {
+        let Some(nr) = add::entry(db, entry, hash)? else {
             report.known += 1;
             return Ok(false);
         };
@@ -52,19 +53,25 @@ impl<'c> Union<'c> {
         Ok(true)
     }
 
-    /// A line, by its number from 1; a damaged one is reported and left out.
-    pub fn line(&mut self, number: u64, line: &str) -> Result<(), Error> {
-        let line = line.strip_suffix('\r').unwrap_or(line);
-        if line.trim().is_empty() {
-            return Ok(());
-        }
-        match Entry::parse(line) {
-            Ok(entry) => self.entry(&Rc::new(entry)).map(drop),
-            Err(_) => {
+    /// Lines, numbered from 1; damaged ones are reported and left out.
+    pub fn lines<'a>(&mut self, lines: impl Iterator<Item = &'a str> + Send) -> Result<(), Error> {
+        let ends = |line: &'a str| line.strip_suffix('\r').unwrap_or(line);
+        let read = |give: Give<(u64, Option<([u8; 32], Entry)>)>| {
+            for (number, line) in (1..).zip(lines.map(ends)) {
+                let entry = Entry::parse(line).ok().map(|entry| (entry.hash(), entry));
+                if !line.trim().is_empty() && !give((number, entry), line.len()) {
+                    break;
+                }
+            }
+            Ok(())
+        };
+        ahead(read, |(number, entry)| match entry {
+            Some((hash, entry)) => self.entry(&Rc::new(entry), &hash).map(drop),
+            None => {
                 self.report.damaged.push(number);
                 Ok(())
             }
-        }
+        })
     }
 
     /// Folds what it touched.

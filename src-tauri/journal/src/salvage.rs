@@ -68,9 +68,7 @@ pub(crate) fn into(
     let tx = db.transaction()?;
     let nobody = DeviceId(uuid::Uuid::nil());
     let mut union = Union::into(&tx, nobody);
-    for (number, line) in (1..).zip(&lines) {
-        union.line(number, line)?;
-    }
+    union.lines(lines.iter().map(String::as_str))?;
     salvaged.new = union.finish()?.new;
     tx.commit()?;
     Ok(salvaged)

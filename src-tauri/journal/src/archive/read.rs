@@ -1,5 +1,6 @@
 //! Reading an archive that may be anything.
 
+use crate::ahead::{Give, ahead};
 use crate::archive::Inside;
 use crate::archive::limits::*;
 use crate::archive::lines::each_line;
@@ -12,11 +13,11 @@ use crate::error::{Error, Fault};
 use crate::files::{at, hex};
 use crate::finding::{Progress, Step, Watch, go_on};
 use sha2::{Digest, Sha256};
-use std::cell::Cell;
 use std::collections::BTreeMap;
 use std::io::{self, BufReader, Read, Seek, SeekFrom, Write};
 use std::path::{Path, PathBuf};
-use std::rc::Rc;
+use std::sync::Arc;
+use std::sync::atomic::{AtomicU64, Ordering::Relaxed};
 use zip::read::{ArchiveOffset, Config, ZipFile};
 use zip::result::ZipError;
 use zip::{CompressionMethod, ZipArchive};
@@ -28,18 +29,18 @@ const EVERY: u64 = 1_000;
 /// end is not read to its end.
 pub(super) struct Bounded {
     from: Box<dyn Source>,
-    left: Rc<Cell<u64>>,
+    left: Arc<AtomicU64>,
 }
 
 impl Read for Bounded {
     fn read(&mut self, into: &mut [u8]) -> io::Result<usize> {
         let read = self.from.read(into)?;
-        let left = self.left.get();
+        let left = self.left.load(Relaxed);
         let count = u64::try_from(read).unwrap_or(u64::MAX);
         if count > left {
             return Err(io::ErrorKind::FileTooLarge.into());
         }
-        self.left.set(left - count);
+        self.left.store(left - count, Relaxed);
         Ok(read)
     }
 }
@@ -88,10 +89,10 @@ pub(super) fn open(path: &Path, passphrase: Option<&str>) -> Result<Opened, Erro
     if begins != b"PK\x03\x04" {
         return Err(Fault::NotAnArchive.into());
     }
-    let left = Rc::new(Cell::new(MAX_DIRECTORY_BYTES));
+    let left = Arc::new(AtomicU64::new(MAX_DIRECTORY_BYTES));
     let from = Bounded {
         from,
-        left: Rc::clone(&left),
+        left: Arc::clone(&left),
     };
     let failed = |error| of_zip(path, "directory", error);
     let config = Config {
@@ -103,7 +104,7 @@ pub(super) fn open(path: &Path, passphrase: Option<&str>) -> Result<Opened, Erro
     }
     // Two names alike, members that overlap, headers that differ.
     zip.validate_header_consistency().map_err(failed)?;
-    left.set(u64::MAX);
+    left.store(u64::MAX, Relaxed);
     let manifest = manifest(path, &mut zip)?;
     let photos = members(&zip, &manifest)?;
     Ok(Opened {
@@ -237,8 +238,15 @@ impl Opened {
     /// Every entry in turn, then whether they are the ones that were written.
     pub fn each_entry(
         &mut self,
-        each: &mut dyn FnMut(u64, Entry) -> Result<(), Error>,
+        each: &mut dyn FnMut(u64, Entry, [u8; 32]) -> Result<(), Error>,
     ) -> Result<(), Error> {
+        ahead(
+            |give| self.read_entries(give),
+            |(number, entry, hash)| each(number, entry, hash),
+        )
+    }
+
+    fn read_entries(&mut self, give: Give<(u64, Entry, [u8; 32])>) -> Result<(), Error> {
         let promised = self.manifest.entries.clone();
         let path = self.path.clone();
         let failed = |error| of_io(&path, ENTRIES, error);
@@ -248,7 +256,12 @@ impl Opened {
         each_line(&mut from, failed, &mut |number, line| {
             count = number;
             let entry = Entry::parse(line).map_err(|error| Fault::line(number, error))?;
-            each(number, entry)
+            let hash = entry.hash();
+            if give((number, entry, hash), line.len()) {
+                Ok(())
+            } else {
+                Err(Error::Cancelled)
+            }
         })?;
         from.into_inner().check(ENTRIES, &promised.sha256)?;
         if count == promised.count {
@@ -289,7 +302,7 @@ impl Opened {
         let of = entries + u64::try_from(names.len()).unwrap_or(0);
         go_on(watch, Progress { step, done: 0, of })?;
         let mut met = Met::default();
-        self.each_entry(&mut |done, entry| {
+        self.each_entry(&mut |done, entry, _| {
             met.entry(&entry);
             if done.is_multiple_of(EVERY) {
                 go_on(watch, Progress { step, done, of })?;

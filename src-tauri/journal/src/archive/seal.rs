@@ -20,8 +20,8 @@ const BEGINS: &[u8] = b"age-encryption.org/";
 const WORK: u8 = 17;
 
 /// A file that can be read anywhere.
-pub(super) trait Source: Read + Seek {}
-impl<T: Read + Seek> Source for T {}
+pub(super) trait Source: Read + Seek + Send {}
+impl<T: Read + Seek + Send> Source for T {}
 
 fn secret(passphrase: &str) -> Result<SecretString, Error> {
     if passphrase.is_empty() {

@@ -51,7 +51,7 @@ pub(super) fn take_in(
     let folder = journal.home().join("journal/photos");
     let brought = photos::bring(&mut opened, &folder, watch)?;
     let mut changes = Changes::default();
-    let taken = journal.unite(stamp, &mut |union| {
+    let taken = journal.unite(stamp, |union| {
         entries(&mut opened, union, Some(&mut changes), watch)?;
         changes.conflicts(union.db())
     });
@@ -83,9 +83,9 @@ fn entries(
     let step = Step::Entries;
     let of = opened.manifest.entries.count;
     go_on(watch, Progress { step, done: 0, of })?;
-    opened.each_entry(&mut |done, entry| {
+    opened.each_entry(&mut |done, entry, hash| {
         let entry = Rc::new(entry);
-        let new = union.entry(&entry)?;
+        let new = union.entry(&entry, &hash)?;
         if let Some(changes) = &mut changes {
             changes.entry(&entry, new);
         }

@@ -12,7 +12,7 @@ use std::rc::Rc;
 #[derive(Clone, Debug)]
 pub(crate) struct Held {
     pub entry: Rc<Entry>,
-    pub amendment: Option<Entry>,
+    pub amendment: Option<Rc<Entry>>,
 }
 
 type Word<'a> = (i64, DeviceId, i64, &'a str);
@@ -72,7 +72,7 @@ impl Held {
         let differs = holds != self.entry.content || happened != self.entry.happened;
         Line {
             act: self.entry.act,
-            amended: self.amendment.map(|amendment| amendment.happened),
+            amended: self.amendment.map(|amendment| amendment.happened.clone()),
             withdrawn,
             corrected: !withdrawn && differs,
             happened,

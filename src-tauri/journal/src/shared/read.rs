@@ -64,7 +64,7 @@ pub(super) fn read_others(
             backup::make(journal, stamp, watch)?;
         }
         let after = place.written;
-        let ((), union) = journal.unite(stamp, &mut |union| {
+        let ((), union) = journal.unite(stamp, |union| {
             let of = u64::try_from(fresh.len()).unwrap_or(u64::MAX);
             for (done, (name, path)) in (0..).zip(&fresh) {
                 let step = Step::Entries;
@@ -72,8 +72,9 @@ pub(super) fn read_others(
                 let reached = place.files.entry(name.clone()).or_default();
                 let whole = lines(path, reached, &mut |entry| {
                     let entry = Rc::new(entry);
-                    union.entry(&entry)?;
-                    let nr = add::number_of(union.db(), &entry.hash())?;
+                    let hash = entry.hash();
+                    union.entry(&entry, &hash)?;
+                    let nr = add::number_of(union.db(), &hash)?;
                     place.there.extend(nr.filter(|nr| *nr > after));
                     Ok(())
                 })?;

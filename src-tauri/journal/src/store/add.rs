@@ -5,12 +5,13 @@ use crate::error::Error;
 use crate::id::{DeviceId, EntryId};
 use rusqlite::{Connection, OptionalExtension};
 
-/// Adds an entry; none if the same line is there already, else its number.
-pub(crate) fn entry(db: &Connection, entry: &Entry) -> Result<Option<i64>, Error> {
+/// Adds an entry, with the hash of its line; none if the same line is there
+/// already, else its number.
+pub(crate) fn entry(db: &Connection, entry: &Entry, hash: &[u8; 32]) -> Result<Option<i64>, Error> {
     let added = db
         .prepare_cached(include_str!("add.sql"))?
         .execute(rusqlite::params![
-            &entry.hash()[..],
+            &hash[..],
             blob(entry.id),
             blob(entry.act),
             device(entry.device),
@@ -37,7 +38,7 @@ pub(crate) fn number_of(db: &Connection, hash: &[u8; 32]) -> Result<Option<i64>,
 
 /// Adds an entry under a number of another copy.
 pub(crate) fn entry_as(db: &Connection, nr: i64, of: &Entry) -> Result<(), Error> {
-    if let Some(given) = entry(db, of)? {
+    if let Some(given) = entry(db, of, &of.hash())? {
         db.prepare_cached("UPDATE entries SET nr = ?2 WHERE nr = ?1")?
             .execute([given, nr])?;
     }

@@ -1,29 +1,29 @@
-//! Entries read in this piece of work, so that the fold right after does not
+//! Roots read in this piece of work, so that the fold right after does not
 //! read their lines again.
 
-use crate::entry::Entry;
+use crate::fold::Held;
 use std::collections::BTreeMap;
-use std::rc::Rc;
 
 /// Bytes of lines kept at most; what they say takes as much again (judgement:
 /// a phone has room for it).
 const MOST_BYTES: usize = 16 << 20;
 
-/// Entries by their numbers.
+/// Roots, as they hold by now, by their numbers.
 #[derive(Debug, Default)]
 pub(crate) struct Lately {
-    entries: BTreeMap<i64, Rc<Entry>>,
+    roots: BTreeMap<i64, Held>,
     bytes: usize,
 }
 
 impl Lately {
-    pub fn keep(&mut self, nr: i64, entry: &Rc<Entry>) {
-        self.bytes += entry.line.len();
-        self.entries.insert(nr, Rc::clone(entry));
+    pub fn keep(&mut self, nr: i64, held: Held) {
+        let amendment = held.amendment.as_ref();
+        self.bytes += held.entry.line.len() + amendment.map_or(0, |it| it.line.len());
+        self.roots.insert(nr, held);
     }
 
-    pub fn read(&self, nr: i64) -> Option<Rc<Entry>> {
-        self.entries.get(&nr).cloned()
+    pub fn read(&self, nr: i64) -> Option<&Held> {
+        self.roots.get(&nr)
     }
 
     /// It is time to fold, and to begin anew.

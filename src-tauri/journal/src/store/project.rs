@@ -20,9 +20,17 @@ pub(crate) const TABLES: &[&str] = &["amendments", "touches", "states", "reading
 /// What an entry's arrival touches, and whether each state depends on it.
 pub(crate) type Touched = BTreeMap<Subject, bool>;
 
+/// What a newly added entry changed.
+pub(crate) struct Taken {
+    /// Still to be refolded.
+    pub touched: Touched,
+    /// Roots that it made or amended, as they hold by now, with their numbers.
+    roots: Vec<(i64, Held)>,
+}
+
 /// Takes a newly added entry into the rows; its subjects are still to be
 /// refolded.
-pub(crate) fn entry(db: &Connection, nr: i64, entry: &Rc<Entry>) -> Result<Touched, Error> {
+pub(crate) fn entry(db: &Connection, nr: i64, entry: &Rc<Entry>) -> Result<Taken, Error> {
     match &entry.content {
         Some(Content::Amended(amended)) => {
             db.prepare_cached(
@@ -38,30 +46,42 @@ pub(crate) fn entry(db: &Connection, nr: i64, entry: &Rc<Entry>) -> Result<Touch
                 nr
             ])?;
             let amendments = read::amendments(db, amended.root)?;
-            let mut all = Touched::new();
-            for (nr, held) in read::roots(db, amended.root)? {
-                clear(db, nr)?;
-                join(&mut all, root(db, nr, &held, &amendments)?);
+            let before = amendments.iter().rfind(|it| it.line != entry.line);
+            let mut touched = Touched::new();
+            let roots = read::roots(db, amended.root)?;
+            for (nr, held) in &roots {
+                let was = Held {
+                    entry: Rc::clone(&held.entry),
+                    amendment: before.cloned(),
+                };
+                join(&mut touched, root(db, *nr, held, &amendments, Some(&was))?);
             }
-            Ok(all)
+            Ok(Taken { touched, roots })
         }
         _ => {
             let amendments = read::amendments(db, entry.id)?;
-            // In a rebuild an amendment may have made them already.
-            if !amendments.is_empty() {
-                clear(db, nr)?;
-            }
             let held = Held {
                 entry: Rc::clone(entry),
                 amendment: amendments.last().cloned(),
             };
-            root(db, nr, &held, &amendments)
+            // In a rebuild an amendment may have made them already.
+            let was = held.amendment.is_some().then_some(&held);
+            let touched = root(db, nr, &held, &amendments, was)?;
+            let roots = vec![(nr, held)];
+            Ok(Taken { touched, roots })
         }
     }
 }
 
-/// Makes the rows of a root: its touches, its reading, its job.
-fn root(db: &Connection, nr: i64, held: &Held, amendments: &[Entry]) -> Result<Touched, Error> {
+/// Makes the rows of a root: its touches, its reading, its job; those that were
+/// made when it held otherwise go.
+fn root(
+    db: &Connection,
+    nr: i64,
+    held: &Held,
+    amendments: &[Rc<Entry>],
+    was: Option<&Held>,
+) -> Result<Touched, Error> {
     let mut touched = match &held.entry.content {
         Some(content) => touches(content),
         None => BTreeMap::from([(Subject::Garden, false)]),
@@ -73,20 +93,23 @@ fn root(db: &Connection, nr: i64, held: &Held, amendments: &[Entry]) -> Result<T
             join(&mut touched, touches(content));
         }
     }
-    if !amendments.is_empty() {
-        // An amendment adds to what is touched and takes nothing away.
-        let mut old = db.prepare_cached(
-            "DELETE FROM touches WHERE subject = ?1 AND weighs IN (0, 1) AND entry = ?2",
-        )?;
-        for subject in touched.keys() {
-            old.execute(params![subject.to_string(), nr])?;
-        }
+    if let Some(was) = was {
+        clear(db, nr, was, &touched)?;
     }
     rows(db, nr, held, &touched)?;
     Ok(touched)
 }
 
-fn clear(db: &Connection, nr: i64) -> Result<(), Error> {
+/// An amendment adds to what is touched and takes nothing away, so that the
+/// subjects of now were those of before.
+fn clear(db: &Connection, nr: i64, was: &Held, touched: &Touched) -> Result<(), Error> {
+    let mut old = db.prepare_cached(
+        "DELETE FROM touches
+         WHERE subject = ?1 AND weighs IN (0, 1) AND at_ms = ?2 AND entry = ?3",
+    )?;
+    for subject in touched.keys() {
+        old.execute(params![subject.to_string(), at_ms(was), nr])?;
+    }
     for table in [
         "DELETE FROM readings WHERE entry = ?1",
         "DELETE FROM jobs WHERE entry = ?1",
@@ -96,6 +119,11 @@ fn clear(db: &Connection, nr: i64) -> Result<(), Error> {
     Ok(())
 }
 
+/// When it happened, as it holds: milliseconds since 1970 UTC.
+fn at_ms(held: &Held) -> i64 {
+    held.happened().instant().timestamp_millis()
+}
+
 fn join(all: &mut Touched, more: Touched) {
     for (subject, weighs) in more {
         *all.entry(subject).or_default() |= weighs;
@@ -103,7 +131,7 @@ fn join(all: &mut Touched, more: Touched) {
 }
 
 fn rows(db: &Connection, nr: i64, held: &Held, touched: &Touched) -> Result<(), Error> {
-    let at_ms = held.happened().instant().timestamp_millis();
+    let at_ms = at_ms(held);
     let mut touch = db.prepare_cached(
         "INSERT INTO touches (subject, entry, weighs, at_ms) VALUES (?1, ?2, ?3, ?4)",
     )?;
@@ -175,7 +203,7 @@ fn refold(db: &Connection, lately: &Lately, subject: Subject) -> Result<(), Erro
             held.content()
                 .is_some_and(|content| touches(content).get(&subject) == Some(&true))
         })
-        .map(|held| held.happened().instant().timestamp_millis())
+        .map(at_ms)
         .max()
         .unwrap_or(0);
     db.prepare_cached(include_str!("keep_state.sql"))?
@@ -218,8 +246,11 @@ impl<'c> Batch<'c> {
 
     /// Takes a newly added entry into the rows; what it touches.
     pub fn entry(&mut self, nr: i64, one: &Rc<Entry>) -> Result<(), Error> {
-        join(&mut self.touched, entry(self.db, nr, one)?);
-        self.lately.keep(nr, one);
+        let taken = entry(self.db, nr, one)?;
+        join(&mut self.touched, taken.touched);
+        for (nr, held) in taken.roots {
+            self.lately.keep(nr, held);
+        }
         if self.lately.is_full() {
             self.fold()?;
         }

@@ -29,11 +29,10 @@ CREATE TABLE touches (
   weighs INTEGER NOT NULL,
   -- When it happened, after amendments: milliseconds since 1970 UTC.
   at_ms INTEGER NOT NULL,
-  -- A fold reads those that weigh, however many others there are.
-  PRIMARY KEY (subject, weighs, entry)
+  -- A fold reads those that weigh, however many others there are; a timeline
+  -- the latest of both.
+  PRIMARY KEY (subject, weighs, at_ms, entry)
 ) STRICT, WITHOUT ROWID;
-
-CREATE INDEX touches_time ON touches (subject, at_ms, entry);
 
 -- The state of each subject.
 CREATE TABLE states (

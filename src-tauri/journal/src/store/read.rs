@@ -37,16 +37,16 @@ pub(crate) fn parse(line: &str) -> Result<Entry, Error> {
 }
 
 fn held_of(row: &Row, line: usize, amendment: usize) -> Result<Held, Error> {
-    let entry = Rc::new(parse(text(row, line)?)?);
-    held_by(row, entry, amendment)
-}
-
-fn held_by(row: &Row, entry: Rc<Entry>, amendment: usize) -> Result<Held, Error> {
     let amendment = match row.get_ref(amendment)? {
         ValueRef::Null => None,
-        text => Some(parse(text.as_str().map_err(rusqlite::Error::from)?)?),
+        text => Some(Rc::new(parse(
+            text.as_str().map_err(rusqlite::Error::from)?,
+        )?)),
     };
-    Ok(Held { entry, amendment })
+    Ok(Held {
+        entry: Rc::new(parse(text(row, line)?)?),
+        amendment,
+    })
 }
 
 /// A text as it is in the row.
@@ -59,18 +59,29 @@ fn text<'r>(row: &'r Row, column: usize) -> Result<&'r str, Error> {
 
 /// The entries that make a subject's state.
 pub(crate) fn held(db: &Connection, lately: &Lately, subject: Subject) -> Result<Vec<Held>, Error> {
-    let mut query = db.prepare_cached(concat!(
-        include_str!("held.sql"),
-        ", e.nr
-         FROM touches AS t JOIN entries AS e ON e.nr = t.entry
-         WHERE t.subject = ?1 AND t.weighs = 1"
-    ))?;
-    collect(query.query([subject.to_string()])?, |row| {
-        match lately.read(row.get(2)?) {
-            Some(entry) => held_by(row, entry, 1),
-            None => held_of(row, 0, 1),
+    let mut query =
+        db.prepare_cached("SELECT entry FROM touches WHERE subject = ?1 AND weighs = 1")?;
+    let numbers = query.query([subject.to_string()])?;
+    collect(numbers, |row| {
+        let nr = row.get(0)?;
+        match lately.read(nr) {
+            Some(held) => Ok(held.clone()),
+            None => numbered(db, nr),
         }
     })
+}
+
+/// The entry of a number.
+fn numbered(db: &Connection, nr: i64) -> Result<Held, Error> {
+    let mut query = db.prepare_cached(concat!(
+        include_str!("held.sql"),
+        "FROM entries AS e WHERE e.nr = ?1"
+    ))?;
+    let mut rows = query.query([nr])?;
+    match rows.next()? {
+        Some(row) => held_of(row, 0, 1),
+        None => Err(Error::Damaged(format!("entry {nr} is gone"))),
+    }
 }
 
 /// The latest of a subject's timeline, with their numbers.
@@ -81,9 +92,8 @@ pub(crate) fn timeline(
 ) -> Result<Vec<(i64, Held)>, Error> {
     let mut query = db.prepare_cached(concat!(
         include_str!("held.sql"),
-        ", e.nr
-         FROM touches AS t JOIN entries AS e ON e.nr = t.entry
-         WHERE t.subject = ?1 ORDER BY t.at_ms DESC, t.entry DESC LIMIT ?2"
+        ", e.nr\n",
+        include_str!("timeline.sql")
     ))?;
     let limit = i64::try_from(limit).unwrap_or(i64::MAX);
     collect(query.query(params![subject.to_string(), limit])?, |row| {
@@ -141,12 +151,14 @@ pub(crate) fn mentioned(db: &Connection, text: &str) -> Result<bool, Error> {
 }
 
 /// The amendments of a root, the greatest last.
-pub(crate) fn amendments(db: &Connection, root: EntryId) -> Result<Vec<Entry>, Error> {
+pub(crate) fn amendments(db: &Connection, root: EntryId) -> Result<Vec<Rc<Entry>>, Error> {
     let mut query = db.prepare_cached(
         "SELECT e.line FROM amendments AS a JOIN entries AS e ON e.nr = a.entry
          WHERE a.root = ?1 ORDER BY a.lamport, a.device, a.seq, a.hash",
     )?;
-    collect(query.query([add::blob(root)])?, |row| parse(text(row, 0)?))
+    collect(query.query([add::blob(root)])?, |row| {
+        Ok(Rc::new(parse(text(row, 0)?)?))
+    })
 }
 
 /// The state of a subject.
