@@ -1,8 +1,8 @@
 //! Whether the shell's Rust compiles for phones. Not Kotlin or Swift, and
 //! nothing is linked: that needs the makers' kits.
 //!
-//! A check never runs what C compilers make, so the host's stands in for
-//! Android's, and for Apple's one that makes empty files.
+//! A check never runs what C compilers make, so one that makes empty files
+//! stands in for the makers'.
 
 use std::fs;
 use std::path::Path;
@@ -32,19 +32,21 @@ done
 /// All that cargo printed.
 pub fn check(house: &House) -> Outcome {
     ui::built(house, Words::KeptBack)?;
-    let tools = house.empty_folder("iphone")?;
+    let tools = house.empty_folder("phones")?;
     let compiler = tools.join("cc");
     stand_in(&compiler)?;
-    let check = house
+    let mut check = house
         .cargo(["check", "--locked", "-p", "plumule", "--lib"])
-        .args(["--target", ANDROID, "--target", IPHONE])
         .env("RUSTFLAGS", "-D warnings")
-        .env("CC_aarch64_linux_android", "gcc")
-        .env("AR_aarch64_linux_android", "ar")
-        .env("CC_aarch64_apple_ios", &compiler)
-        .env("AR_aarch64_apple_ios", "true")
         .env("SDKROOT", &tools)
         .env("IPHONEOS_DEPLOYMENT_TARGET", "14.0");
+    for target in [ANDROID, IPHONE] {
+        let tool = |what| format!("{what}_{}", target.replace('-', "_"));
+        check = check
+            .args(["--target", target])
+            .env(&tool("CC"), &compiler)
+            .env(&tool("AR"), "true");
+    }
     match by_debians(house, check)? {
         Some(check) => check
             .kept()

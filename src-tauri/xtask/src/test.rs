@@ -5,7 +5,7 @@ use std::fs;
 
 use crate::command::Words;
 use crate::house::House;
-use crate::step::{self, Outcome, Step};
+use crate::step::{self, Outcome, Step, Turn};
 use crate::{app, bindings, cross, layers, need, phones, shots, tidy, ui, wasm};
 
 /// The steps, the cheap ones first as far as one can go before another.
@@ -19,8 +19,8 @@ const STEPS: &[Step] = &[
     step("ui-build", "UI: build", |house| {
         ui::build(house, Words::KeptBack).map(none)
     }),
-    step("wasm", "agronomy without a system", wasm::check),
-    step("phones", "the shell's types for phones", phones::check),
+    step("wasm", "agronomy without a system", wasm::check).beside(),
+    step("phones", "the shell's types for phones", phones::check).beside(),
     step("rust", "inner crates: tests", inner_tests),
     step("cross", "the mathematics against SciPy", cross::short),
     step("exchange", "exports read back by Python", cross::exchange),
@@ -35,7 +35,8 @@ const STEPS: &[Step] = &[
         app::for_tests(house, Words::KeptBack).map(none)
     }),
     step("shell", "shell: tests", shell_tests),
-    step("story", "the real app, end to end", story),
+    // Its windows are waited for, but not for ever.
+    step("story", "the real app, end to end", story).alone(),
     step(
         "release",
         "no test clock in the release",
@@ -46,7 +47,12 @@ const STEPS: &[Step] = &[
 const INNER: [&str; 3] = ["plumule-agronomy", "plumule-journal", "plumule-app"];
 
 const fn step(name: &'static str, about: &'static str, check: fn(&House) -> Outcome) -> Step {
-    Step { name, about, check }
+    Step {
+        name,
+        about,
+        check,
+        turn: Turn::Next,
+    }
 }
 
 /// Installs what is missing and runs every step, or the one that is wanted;
