@@ -51,6 +51,9 @@ pub struct Entry {
     pub line: String,
 }
 
+/// An entry with the SHA-256 of its line.
+pub(crate) type Hashed = (Entry, [u8; 32]);
+
 /// An entry as the timeline shows it, with its amendments.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Line {
@@ -172,6 +175,13 @@ impl Entry {
     #[must_use]
     pub fn hash(&self) -> [u8; 32] {
         Sha256::digest(self.line.as_bytes()).into()
+    }
+
+    /// Reads a line and hashes it.
+    pub(crate) fn hashed(line: &str) -> Result<Hashed, BadLine> {
+        let entry = Self::parse(line)?;
+        let hash = entry.hash();
+        Ok((entry, hash))
     }
 
     /// The line of a new entry.

@@ -2,7 +2,7 @@
 //! folded anew. In any order, any number of times, the result is the same.
 
 use crate::ahead::{Give, ahead};
-use crate::entry::Entry;
+use crate::entry::{Entry, Hashed};
 use crate::error::Error;
 use crate::id::DeviceId;
 use crate::store::{add, project};
@@ -56,9 +56,9 @@ impl<'c> Union<'c> {
     /// Lines, numbered from 1; damaged ones are reported and left out.
     pub fn lines<'a>(&mut self, lines: impl Iterator<Item = &'a str> + Send) -> Result<(), Error> {
         let ends = |line: &'a str| line.strip_suffix('\r').unwrap_or(line);
-        let read = |give: Give<(u64, Option<([u8; 32], Entry)>)>| {
+        let read = |give: Give<(u64, Option<Hashed>)>| {
             for (number, line) in (1..).zip(lines.map(ends)) {
-                let entry = Entry::parse(line).ok().map(|entry| (entry.hash(), entry));
+                let entry = Entry::hashed(line).ok();
                 if !line.trim().is_empty() && !give((number, entry), line.len()) {
                     break;
                 }
@@ -66,7 +66,7 @@ impl<'c> Union<'c> {
             Ok(())
         };
         ahead(read, |(number, entry)| match entry {
-            Some((hash, entry)) => self.entry(&Rc::new(entry), &hash).map(drop),
+            Some((entry, hash)) => self.entry(&Rc::new(entry), &hash).map(drop),
             None => {
                 self.report.damaged.push(number);
                 Ok(())

@@ -173,7 +173,7 @@ pub(super) fn preview(
     let mut new: BTreeMap<String, u64> = BTreeMap::new();
     let mut known = 0;
     let mut seen: BTreeSet<[u8; 32]> = BTreeSet::new();
-    opened.each_entry(&mut |_, entry, hash| {
+    opened.each_entry(&mut |_, (entry, hash)| {
         let is_new = !add::is_there(db, &hash)? && seen.insert(hash);
         if is_new {
             *new.entry(entry.kind.clone()).or_default() += 1;

@@ -8,7 +8,7 @@ use crate::archive::manifest::{ENTRIES, FORMAT, MANIFEST, Manifest, PHOTOS, VERS
 use crate::archive::seal::{self, Source};
 use crate::audit::Met;
 use crate::backup::Contents;
-use crate::entry::Entry;
+use crate::entry::{Entry, Hashed};
 use crate::error::{Error, Fault};
 use crate::files::{at, hex};
 use crate::finding::{Progress, Step, Watch, go_on};
@@ -238,15 +238,15 @@ impl Opened {
     /// Every entry in turn, then whether they are the ones that were written.
     pub fn each_entry(
         &mut self,
-        each: &mut dyn FnMut(u64, Entry, [u8; 32]) -> Result<(), Error>,
+        each: &mut dyn FnMut(u64, Hashed) -> Result<(), Error>,
     ) -> Result<(), Error> {
         ahead(
             |give| self.read_entries(give),
-            |(number, entry, hash)| each(number, entry, hash),
+            |(number, entry)| each(number, entry),
         )
     }
 
-    fn read_entries(&mut self, give: Give<(u64, Entry, [u8; 32])>) -> Result<(), Error> {
+    fn read_entries(&mut self, give: Give<(u64, Hashed)>) -> Result<(), Error> {
         let promised = self.manifest.entries.clone();
         let path = self.path.clone();
         let failed = |error| of_io(&path, ENTRIES, error);
@@ -255,9 +255,8 @@ impl Opened {
         let mut count = 0;
         each_line(&mut from, failed, &mut |number, line| {
             count = number;
-            let entry = Entry::parse(line).map_err(|error| Fault::line(number, error))?;
-            let hash = entry.hash();
-            if give((number, entry, hash), line.len()) {
+            let entry = Entry::hashed(line).map_err(|error| Fault::line(number, error))?;
+            if give((number, entry), line.len()) {
                 Ok(())
             } else {
                 Err(Error::Cancelled)
@@ -302,7 +301,7 @@ impl Opened {
         let of = entries + u64::try_from(names.len()).unwrap_or(0);
         go_on(watch, Progress { step, done: 0, of })?;
         let mut met = Met::default();
-        self.each_entry(&mut |done, entry, _| {
+        self.each_entry(&mut |done, (entry, _)| {
             met.entry(&entry);
             if done.is_multiple_of(EVERY) {
                 go_on(watch, Progress { step, done, of })?;

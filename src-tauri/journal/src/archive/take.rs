@@ -83,7 +83,7 @@ fn entries(
     let step = Step::Entries;
     let of = opened.manifest.entries.count;
     go_on(watch, Progress { step, done: 0, of })?;
-    opened.each_entry(&mut |done, entry, hash| {
+    opened.each_entry(&mut |done, (entry, hash)| {
         let entry = Rc::new(entry);
         let new = union.entry(&entry, &hash)?;
         if let Some(changes) = &mut changes {
