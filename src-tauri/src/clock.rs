@@ -1,7 +1,9 @@
-//! The one place that reads the clock, the zone and chance.
+//! The one place that reads the clock, the zone, the system's language and
+//! chance.
 
 use chrono::{DateTime, Utc};
 use chrono_tz::Tz;
+use plumule_app::words::Language;
 use plumule_journal::stamp::Stamp;
 use std::time::{Duration, SystemTime};
 
@@ -30,6 +32,13 @@ pub fn read() -> (DateTime<Utc>, Tz) {
         .and_then(|name| name.parse().ok())
         .unwrap_or(Tz::UTC);
     (SystemTime::now().into(), zone)
+}
+
+/// The language that suits the system's; British English where it says none.
+#[must_use]
+pub fn language() -> Language {
+    let system = sys_locale::get_locale();
+    Language::suiting(system.as_deref().unwrap_or_default())
 }
 
 /// The longest time to sleep without looking at the clock: a device that was

@@ -191,7 +191,7 @@ impl Shell {
     fn open(&self, name: &str, demo: bool) -> Result<Opened, AppError> {
         let home = self.folder.join(name);
         let lock = lock(&home)?;
-        let app = App::open(&home, &stamp()?)?;
+        let app = App::open(&home, &stamp()?)?.on_a_system_of(clock::language());
         Ok(Opened {
             app,
             demo,
@@ -210,9 +210,10 @@ fn view(opened: Option<&Opened>) -> Result<StartView, AppError> {
         }
         .to_owned(),
         device: match opened {
-            None => DeviceForm::default(),
+            None => DeviceForm::new_in(clock::language()),
             Some(opened) => opened.app.device()?,
         },
+        language: clock::language().tag().to_owned(),
         zone: zone.name().to_owned(),
         trouble: None,
         read_only: opened.is_some_and(|opened| opened.app.read_only()),

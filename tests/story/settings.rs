@@ -26,3 +26,35 @@ fn settings_stay_after_a_restart() {
         window.close().await;
     });
 }
+
+/// A grower reads in the language they garden in; what they wrote stays theirs.
+#[test]
+fn german_is_spoken_at_once_and_after_a_restart() {
+    story(async |world| {
+        let (window, _) = tomatoes(world).await;
+        window.go_to_settings().await;
+        window.choose("°F").await;
+        window.choose("12 hours").await;
+        window.pick("Language", "Deutsch").await;
+        window.sees("Einstellungen").await;
+        window.go("Runde").await;
+        window.sees("Montag, 2. März, 8:30 AM").await;
+        let bench = [("section", "Warm bench")];
+        window.press_in(&bench, "Ablesen").await;
+        window.fill("Tiefster", "64").await;
+        window.fill("Höchster", "75").await;
+        window.press("Ablesung eintragen").await;
+        window.sees_in(&bench, &["64 bis 75 °F, Luft"]).await;
+        window.sees("Warm bench: 64 °F bis 75 °F (Luft)").await;
+        window.close().await;
+
+        let window = world.open(&[]).await;
+        window.sees("Montag, 2. März, 8:30 AM").await;
+        window.sees_in(&bench, &["64 bis 75 °F, Luft"]).await;
+        for screen in ["Säen", "Schalen", "Saatgut"] {
+            window.go(screen).await;
+        }
+        window.sees("Tomate ‘Ruby Lantern’").await;
+        window.close().await;
+    });
+}

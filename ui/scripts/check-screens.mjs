@@ -65,7 +65,7 @@ async function check(page, screen, said) {
 
   await page.setViewportSize(phone);
   await page.emulateMedia({ colorScheme: 'light' });
-  await page.goto(`${origin}/?fake=${screen.scene ?? 'demo'}&at=${encodeURIComponent(screen.name)}${screen.hash}`);
+  await page.goto(`${origin}/?fake=${screen.scene ?? 'demo'}&language=${screen.language ?? 'en-GB'}&at=${encodeURIComponent(screen.name)}${screen.hash}`);
   await page.waitForSelector('h1', { timeout: 20_000 });
   try {
     await screen.steps?.(page);

@@ -283,4 +283,12 @@ export const screens = [
   } },
   { name: 'keep-move', scene: 'keep', hash: '#/keep', steps: (page) => page.getByText('Step by step').click() },
   { name: 'settings-leave', hash: '#/settings', steps: press('Leave the demo') },
+  // In the other languages.
+  ...['en-US', 'de'].flatMap((language) =>
+    [['round', '#/round'], ['sow', '#/sow/p-tomato'], ['tray', '#/tray/t-k5'], ['seed', '#/seed'], ['year', '#/year'], ['settings', '#/settings']].map(([name, hash]) => ({
+      name: `${language}-${name}`,
+      language,
+      hash,
+    })),
+  ),
 ];

@@ -10,8 +10,8 @@ import { Words } from './text/words.svelte';
 async function begin(): Promise<Session> {
   if (import.meta.env.MODE === 'fake' || (import.meta.env.DEV && !('__TAURI_INTERNALS__' in window))) {
     const { FakeBackend, fakeWords } = await import('./backend/fake');
-    const scene = new URLSearchParams(location.search).get('fake') ?? 'demo';
-    return new Session(new FakeBackend(scene), new Words([fakeWords]));
+    const asked = new URLSearchParams(location.search);
+    return new Session(new FakeBackend(asked.get('fake') ?? 'demo', asked.get('language') ?? undefined), new Words([fakeWords]));
   }
   const { TauriBackend } = await import('./backend/tauri');
   return new Session(new TauriBackend(), new Words());

@@ -48,7 +48,7 @@ describe('a Say is filled in by the type of each argument', () => {
 
   it('in °F and inches by the habit of the device', () => {
     const made = words();
-    made.use({ temperature: 'fahrenheit', length: 'inch' });
+    made.use({ temperature: 'fahrenheit', length: 'inch', clock: 'h24' });
     // 11.5 °C · 9/5 + 32 = 52.7 °F; 6 / 25.4 = 0.236 in.
     expect(made.say(say)).toContain('53 °F 0.24 in');
   });
@@ -71,7 +71,7 @@ it('reads temperatures as they are typed', () => {
   expect(made.toCelsius('−3')).toBe(-3);
   expect(made.toCelsius('warm')).toBeNull();
   expect(made.toCelsius('')).toBeNull();
-  made.use({ temperature: 'fahrenheit', length: 'mm' });
+  made.use({ temperature: 'fahrenheit', length: 'mm', clock: 'h24' });
   // The freezing and boiling points of water.
   expect(made.toCelsius('32')).toBe(0);
   expect(made.toCelsius('212')).toBe(100);

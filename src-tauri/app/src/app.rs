@@ -15,7 +15,7 @@ use crate::view::{
     ImportForm, ImportView, PacketView, ResultsAsked, ResultsView, RoundView, SeedView,
     SettingsView, SitterSheet, TrayView, TraysView,
 };
-use crate::words::{self, Units};
+use crate::words::{self, Language, Units};
 use crate::{bench, device, import, line, results, season, seed, settings, tray_page, trays};
 use chrono_tz::Tz;
 use plumule_agronomy::Hemisphere;
@@ -30,6 +30,8 @@ use std::path::Path;
 pub struct App {
     pub(crate) journal: Journal,
     pub(crate) device: Device,
+    /// What the device's system speaks.
+    system: Language,
 }
 
 impl App {
@@ -41,7 +43,14 @@ impl App {
         Ok(Self {
             journal: Journal::open(home, stamp)?,
             device: Device::open_or_stand_in(home, stamp)?,
+            system: Language::default(),
         })
+    }
+
+    /// The same on a system that speaks this.
+    #[must_use]
+    pub fn on_a_system_of(self, system: Language) -> Self {
+        Self { system, ..self }
     }
 
     /// Begins an own, empty journal: the garden in the zone of the device and
@@ -155,7 +164,7 @@ impl App {
     pub fn notice_desk(&self, stamp: &Stamp) -> Result<NoticeDesk, AppError> {
         Ok(NoticeDesk {
             picture: Picture::of_the_living(&self.journal, stamp)?,
-            device: self.device()?,
+            device: self.spoken()?,
             now: stamp.now,
             zone: stamp.zone,
         })
@@ -227,8 +236,8 @@ impl App {
     pub fn test_notice(&self, stamp: &Stamp) -> Result<Notice, AppError> {
         let local = stamp.now.with_timezone(&self.zone(stamp)?).naive_local();
         let say = Say::new("notice-test").with("at", Arg::Moment(local));
-        let body = words::render(&say, Units::of(&self.device()?), local.date());
-        Ok(Notice::test(stamp.now, body))
+        let body = words::render(&say, self.units()?, local.date());
+        Ok(Notice::test(stamp.now, body, self.units()?.language))
     }
 
     /// A notice was delivered: it is not wanted again.
@@ -274,7 +283,23 @@ impl App {
     /// # Errors
     /// If they cannot be read.
     pub fn device(&self) -> Result<DeviceForm, AppError> {
-        device::load(&self.device)
+        device::load(&self.device, self.system)
+    }
+
+    /// How the grower is spoken to on this device.
+    ///
+    /// # Errors
+    /// If the habits cannot be read.
+    pub fn units(&self) -> Result<Units, AppError> {
+        Ok(Units::of(&self.spoken()?))
+    }
+
+    /// The habits, with the language that is spoken.
+    fn spoken(&self) -> Result<DeviceForm, AppError> {
+        let mut device = self.device()?;
+        let language = Language::of_tag(&device.language).unwrap_or(self.system);
+        language.tag().clone_into(&mut device.language);
+        Ok(device)
     }
 
     /// Sets the habits of this device.

@@ -86,6 +86,7 @@ pub(crate) fn coded(set: &str, code: &str, args: &BTreeMap<&'static str, Value>)
                     Value::Text(text) => Arg::Text(text.clone()),
                     Value::Number(number) => Arg::Number(*number),
                     Value::Celsius(celsius) => Arg::Celsius(*celsius),
+                    Value::Millimetres(mm) => Arg::Millimetres(*mm),
                     Value::Day(day) => Arg::Day(*day),
                     Value::Moment(moment) => Arg::Moment(*moment),
                 },

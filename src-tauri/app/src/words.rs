@@ -4,69 +4,39 @@
 use crate::say::{Arg, Say};
 use crate::view::DeviceForm;
 use chrono::{Datelike, NaiveDate};
-use fluent_bundle::concurrent::FluentBundle;
-use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use fluent_bundle::{FluentArgs, FluentValue};
 use plumule_agronomy::crops;
-use std::sync::OnceLock;
 
-/// The message files, all of them; a test holds the list against the folder.
-const FILES: &[&str] = &[
-    include_str!("../../../ui/src/text/en-GB/core.ftl"),
-    include_str!("../../../ui/src/text/en-GB/screens.ftl"),
-    include_str!("../../../ui/src/text/en-GB/later/archive.ftl"),
-    include_str!("../../../ui/src/text/en-GB/later/keep.ftl"),
-    include_str!("../../../ui/src/text/en-GB/later/judgement.ftl"),
-    include_str!("../../../ui/src/text/en-GB/later/labels.ftl"),
-    include_str!("../../../ui/src/text/en-GB/later/lines.ftl"),
-    include_str!("../../../ui/src/text/en-GB/later/refused.ftl"),
-    include_str!("../../../ui/src/text/en-GB/later/tray.ftl"),
-    include_str!("../../../ui/src/text/en-GB/later/trays.ftl"),
-    include_str!("../../../ui/src/text/en-GB/later/photos.ftl"),
-    include_str!("../../../ui/src/text/en-GB/later/bench.ftl"),
-    include_str!("../../../ui/src/text/en-GB/later/report.ftl"),
-    include_str!("../../../ui/src/text/en-GB/later/notices.ftl"),
-    include_str!("../../../ui/src/text/en-GB/later/paper.ftl"),
-    include_str!("../../../ui/src/text/en-GB/later/season.ftl"),
-    include_str!("../../../ui/src/text/en-GB/later/box.ftl"),
-    include_str!("../../../ui/src/text/en-GB/later/seed.ftl"),
-    include_str!("../../../ui/src/text/en-GB/later/settings.ftl"),
-    include_str!("../../../ui/src/text/en-GB/later/sow.ftl"),
-    include_str!("../../../ui/src/text/en-GB/later/year.ftl"),
-];
+mod dates;
+mod language;
 
-/// The units a grower reads.
+pub use language::Language;
+
+/// How a grower is spoken to on a device: units, clock and language.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Units {
     /// °F, else °C.
     pub fahrenheit: bool,
     /// Inches, else mm.
     pub inches: bool,
+    /// A clock of twelve hours, else of 24.
+    pub h12: bool,
+    /// In which words.
+    pub language: Language,
 }
 
 impl Units {
-    /// By the habits of a device.
+    /// By the habits of a device; the system's language is British English
+    /// here, unless it was put in before.
     #[must_use]
     pub fn of(device: &DeviceForm) -> Self {
         Self {
             fahrenheit: device.temperature == "fahrenheit",
             inches: device.length == "inch",
+            h12: device.clock == "h12",
+            language: Language::of_tag(&device.language).unwrap_or_default(),
         }
     }
-}
-
-fn bundle() -> &'static FluentBundle<FluentResource> {
-    static BUNDLE: OnceLock<FluentBundle<FluentResource>> = OnceLock::new();
-    BUNDLE.get_or_init(|| {
-        let language = "en-GB".parse().unwrap_or_default();
-        let mut bundle = FluentBundle::new_concurrent(vec![language]);
-        bundle.set_use_isolating(false);
-        for file in FILES {
-            // A line that cannot be read is left out; the tests read them all.
-            let read = FluentResource::try_new((*file).to_owned()).unwrap_or_else(|(it, _)| it);
-            bundle.add_resource_overriding(read);
-        }
-        bundle
-    })
 }
 
 /// A crop by its name: from the message files if it is in the crop book, else
@@ -106,14 +76,15 @@ pub fn key(set: &str, word: &str) -> String {
 
 /// A message that nothing fills.
 #[must_use]
-pub fn plain_text(key: &str) -> String {
-    format(key, &FluentArgs::new()).unwrap_or_else(|| key.to_owned())
+pub fn plain_text(key: &str, language: Language) -> String {
+    format(key, &FluentArgs::new(), language).unwrap_or_else(|| key.to_owned())
 }
 
 /// Whether there is a message of this key.
 #[must_use]
 pub fn known(key: &str) -> bool {
-    bundle()
+    Language::EnGb
+        .bundle()
         .get_message(key)
         .is_some_and(|message| message.value().is_some())
 }
@@ -131,17 +102,29 @@ pub fn render(say: &Say, units: Units, today: NaiveDate) -> String {
             other => args.set(name.clone(), text(other, units, today)),
         }
     }
-    format(&say.key, &args).unwrap_or_else(|| say.key.clone())
+    format(&say.key, &args, units.language).unwrap_or_else(|| say.key.clone())
 }
 
-fn format(key: &str, args: &FluentArgs<'_>) -> Option<String> {
-    let pattern = bundle().get_message(key)?.value()?;
-    let mut errors = Vec::new();
-    let said = bundle().format_pattern(pattern, Some(args), &mut errors);
-    Some(said.into_owned())
+/// In the language, else in British English.
+fn format(key: &str, args: &FluentArgs<'_>, language: Language) -> Option<String> {
+    [language, Language::EnGb].into_iter().find_map(|language| {
+        let bundle = language.bundle();
+        let pattern = bundle.get_message(key)?.value()?;
+        let mut errors = Vec::new();
+        let said = bundle.format_pattern(pattern, Some(args), &mut errors);
+        Some(said.into_owned())
+    })
+}
+
+/// A day short, with its year: for what outlives it.
+#[must_use]
+pub fn short_day(day: NaiveDate, language: Language) -> String {
+    dates::short(day, language)
 }
 
 fn text(arg: &Arg, units: Units, today: NaiveDate) -> String {
+    let plain = |number, decimals| dates::number(number, decimals, units.language);
+    let date = |day: NaiveDate| dates::long(day, day.year() != today.year(), units.language);
     match arg {
         Arg::Text(text) => text.clone(),
         Arg::Number(number) => plain(*number, 2),
@@ -152,9 +135,12 @@ fn text(arg: &Arg, units: Units, today: NaiveDate) -> String {
         Arg::Millimetres(mm) if units.inches => format!("{} in", plain(mm / 25.4, 2)),
         Arg::Millimetres(mm) => format!("{} mm", plain(*mm, 1)),
         Arg::Share(share) => format!("{} %", plain(share * 100.0, 0)),
-        Arg::Day(day) => date(*day, today),
-        Arg::Moment(at) => format!("{}, {}", date(at.date(), today), at.format("%H:%M")),
-        Arg::Word(key) => plain_text(key),
+        Arg::Day(day) => date(*day),
+        Arg::Moment(at) => {
+            let time = dates::time(at.time(), units.h12, units.language);
+            format!("{}, {time}", date(at.date()))
+        }
+        Arg::Word(key) => plain_text(key, units.language),
         Arg::List(args) => list(args, units, today),
     }
 }
@@ -165,60 +151,57 @@ fn list(args: &[Arg], units: Units, today: NaiveDate) -> String {
         None => String::new(),
         Some((only, [])) => only.clone(),
         Some((last, rest)) => {
+            let key = if rest.len() == 1 {
+                "list-two"
+            } else {
+                "list-last"
+            };
             let mut both = FluentArgs::new();
             both.set("rest", FluentValue::from(rest.join(", ")));
             both.set("last", FluentValue::from(last.clone()));
-            format("list-last", &both).unwrap_or_default()
+            format(key, &both, units.language).unwrap_or_default()
         }
     }
-}
-
-fn date(day: NaiveDate, today: NaiveDate) -> String {
-    if day.year() == today.year() {
-        day.format("%A %-d %B").to_string()
-    } else {
-        day.format("%A %-d %B %Y").to_string()
-    }
-}
-
-/// With at most so many decimals, and none that are 0.
-fn plain(number: f64, decimals: usize) -> String {
-    let fixed = format!("{number:.decimals$}");
-    let short = if fixed.contains('.') {
-        fixed.trim_end_matches('0').trim_end_matches('.')
-    } else {
-        &fixed
-    };
-    if short == "-0" { "0" } else { short }.to_owned()
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use fluent_bundle::FluentResource;
+    use fluent_bundle::concurrent::FluentBundle;
     use std::collections::BTreeMap;
     use std::path::Path;
 
     #[test]
     fn the_files_can_be_read_and_name_nothing_twice() {
-        let mut bundle = FluentBundle::new_concurrent(vec!["en-GB".parse().unwrap()]);
-        for file in FILES {
-            let read = FluentResource::try_new((*file).to_owned());
-            let read = read.map_err(|(_, errors)| errors).unwrap();
-            assert_eq!(bundle.add_resource(read), Ok(()));
+        for language in Language::ALL {
+            let mut bundle = FluentBundle::new_concurrent(vec![language.tag().parse().unwrap()]);
+            for file in language.files() {
+                let read = FluentResource::try_new((*file).to_owned());
+                let read = read.map_err(|(_, errors)| errors).unwrap();
+                assert_eq!(bundle.add_resource(read), Ok(()), "{language:?}");
+            }
         }
     }
 
     #[test]
-    fn every_file_of_the_folder_is_read() {
-        let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../ui/src/text/en-GB");
-        for folder in [folder.join("later"), folder] {
-            for entry in std::fs::read_dir(folder).unwrap() {
-                let path = entry.unwrap().path();
-                if path.extension().is_some_and(|it| it == "ftl") {
-                    let text = std::fs::read_to_string(&path).unwrap();
-                    assert!(FILES.contains(&text.as_str()), "{}", path.display());
+    fn every_file_of_the_folders_is_read() {
+        let text = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../ui/src/text");
+        for language in Language::ALL {
+            let mut there = 0;
+            let folder = text.join(language.tag());
+            for folder in [folder.join("later"), folder] {
+                for entry in std::fs::read_dir(folder).into_iter().flatten() {
+                    let path = entry.unwrap().path();
+                    if path.extension().is_some_and(|it| it == "ftl") {
+                        there += 1;
+                        let text = std::fs::read_to_string(&path).unwrap();
+                        let read = language.files().contains(&text.as_str());
+                        assert!(read, "{}", path.display());
+                    }
                 }
             }
+            assert_eq!(there, language.files().len(), "{language:?}");
         }
     }
 
@@ -245,6 +228,7 @@ mod tests {
         let units = Units {
             fahrenheit: true,
             inches: true,
+            ..Units::default()
         };
         assert_eq!(
             said("line-reading", &args, units),
@@ -288,5 +272,59 @@ mod tests {
             said("line-away", &away, Units::default()),
             "Away from Thursday 14 May to Saturday 2 January 2027"
         );
+    }
+    #[test]
+    fn each_language_has_its_own_words_numbers_and_lists() {
+        let text = |it: &str| Arg::Text(it.to_owned());
+        let list = |language, names: &[&str]| {
+            let units = Units {
+                language,
+                ..Units::default()
+            };
+            let names = names.iter().map(|it| text(it)).collect();
+            said("export-as-it-is", &[("text", Arg::List(names))], units)
+        };
+        // CLDR 46, listPattern-type-standard of en-GB, en and de, from memory.
+        for (language, two, three) in [
+            (Language::EnGb, "K1 and K2", "K1, K2 and K3"),
+            (Language::EnUs, "K1 and K2", "K1, K2, and K3"),
+            (Language::De, "K1 und K2", "K1, K2 und K3"),
+        ] {
+            assert_eq!(list(language, &["K1", "K2"]), two);
+            assert_eq!(list(language, &["K1", "K2", "K3"]), three);
+        }
+        let at = NaiveDate::from_ymd_opt(2026, 4, 20).unwrap();
+        let at = Arg::Moment(at.and_hms_opt(18, 5, 0).unwrap());
+        let units = Units {
+            fahrenheit: true,
+            h12: true,
+            language: Language::De,
+            ..Units::default()
+        };
+        assert_eq!(
+            said("export-as-it-is", &[("text", at)], units),
+            "Montag, 20. April, 6:05\u{202f}PM"
+        );
+        // A fifth of 1,234.5 mm is 246.9 mm.
+        let long = Arg::Millimetres(246.9);
+        let german = said("export-as-it-is", &[("text", long)], units);
+        assert_eq!(german, "246,9 mm");
+    }
+
+    #[test]
+    fn the_language_that_suits_a_system() {
+        for (system, language) in [
+            ("de_AT.UTF-8", Language::De),
+            ("de", Language::De),
+            ("en_US.UTF-8", Language::EnUs),
+            ("en-Latn-US", Language::EnUs),
+            ("en_GB", Language::EnGb),
+            ("en", Language::EnGb),
+            ("fr-FR", Language::EnGb),
+            ("C", Language::EnGb),
+            ("", Language::EnGb),
+        ] {
+            assert_eq!(Language::suiting(system), language, "{system}");
+        }
     }
 }

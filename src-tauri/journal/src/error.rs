@@ -15,6 +15,8 @@ pub enum Value {
     Number(f64),
     /// A temperature, °C.
     Celsius(f64),
+    /// A length, mm.
+    Millimetres(f64),
     /// A day.
     Day(NaiveDate),
     /// A day and a time, local.

@@ -3,8 +3,8 @@
 
 use super::{Delivery, Permission, Standing, Tap};
 use chrono::Timelike;
-use plumule_app::notices::ANSWERS;
-use plumule_app::{Notice, words};
+use plumule_app::Notice;
+use plumule_app::notices::{ANSWERS, answer_words};
 use serde::{Deserialize, Serialize};
 use tauri::ipc::{Channel, InvokeResponseBody};
 use tauri::plugin::{Builder, PluginHandle, TauriPlugin};
@@ -135,7 +135,7 @@ impl<R: Runtime> Delivery for Phone<R> {
         let answers: &[&'static str] = if notice.feel { &ANSWERS } else { &[] };
         let choice = |id: &&'static str| Choice {
             id,
-            title: words::plain_text(&words::key("notice-answer", id)),
+            title: answer_words(id, notice.language),
         };
         let handed = Handed {
             id: notice.id,

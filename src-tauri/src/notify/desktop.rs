@@ -2,8 +2,9 @@
 //! The plugin keeps none for later, whatever it is asked; the timer does.
 
 use super::{Delivery, Permission, Standing, Tap};
-use plumule_app::notices::ANSWERS;
-use plumule_app::{Notice, words};
+use plumule_app::Notice;
+use plumule_app::notices::{ANSWERS, answer_words};
+use plumule_app::words::Language;
 use tauri::plugin::TauriPlugin;
 use tauri::{AppHandle, Runtime};
 use tauri_plugin_notification::{Action, ActionType, NotificationExt};
@@ -21,16 +22,19 @@ pub fn plugin<R: Runtime>() -> TauriPlugin<R> {
 pub struct Desktop<R: Runtime>(AppHandle<R>);
 
 impl<R: Runtime> Desktop<R> {
-    /// With the answers that notices offer.
     pub fn new(app: &AppHandle<R>) -> Self {
+        Self(app.clone())
+    }
+
+    /// The answers that a notice offers, in its language.
+    fn offer_answers(&self, language: Language) {
         let feel = ANSWERS.map(|answer| {
-            let title = words::plain_text(&words::key("notice-answer", answer));
+            let title = answer_words(answer, language);
             Action::builder(answer, title).build()
         });
         let feel = ActionType::builder(FEEL).actions(feel.into()).build();
         // It only fills a table and cannot fail on a desktop.
-        let _ = app.notification().register_action_types(vec![feel]);
-        Self(app.clone())
+        let _ = self.0.notification().register_action_types(vec![feel]);
     }
 }
 
@@ -61,6 +65,7 @@ impl<R: Runtime> Delivery for Desktop<R> {
             None => built,
         };
         let built = if notice.feel {
+            self.offer_answers(notice.language);
             built.action_type_id(FEEL)
         } else {
             built

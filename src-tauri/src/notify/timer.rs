@@ -198,6 +198,7 @@ mod tests {
             body: body.to_owned(),
             tray: Some("one".to_owned()),
             feel: true,
+            language: plumule_app::words::Language::default(),
             quiet: plumule_app::notices::Quiet::default(),
         }
     }

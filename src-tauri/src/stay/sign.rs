@@ -2,12 +2,13 @@
 //! Spoken over the message bus alone, so that no library is needed that a
 //! desktop without a tray does not have.
 
-use crate::come_up;
+use crate::shell::Shell;
+use crate::{clock, come_up};
 use ksni::blocking::TrayMethods;
 use ksni::menu::StandardItem;
 use ksni::{Icon, MenuItem, Tray};
 use plumule_app::words;
-use tauri::{AppHandle, Runtime};
+use tauri::{AppHandle, Manager, Runtime};
 
 /// Takes the sign down again.
 pub type TakeDown = Box<dyn FnOnce() + Send>;
@@ -39,9 +40,12 @@ impl<R: Runtime> Tray for Sign<R> {
     }
 
     fn menu(&self) -> Vec<MenuItem<Self>> {
+        let spoken = self.0.state::<Shell>();
+        let spoken = spoken.ask(|opened, _| Ok(opened.app.units()?.language));
+        let language = spoken.unwrap_or_else(|_| clock::language());
         let item = |key, activate: fn(&mut Self)| {
             StandardItem {
-                label: words::plain_text(key),
+                label: words::plain_text(key, language),
                 activate: Box::new(activate),
                 ..StandardItem::default()
             }

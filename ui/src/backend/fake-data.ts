@@ -373,7 +373,7 @@ const placeForm = (head: PlaceHead, position: number, min_c: number, max_c: numb
 });
 
 export const device: DeviceForm = {
-  temperature: 'celsius', length: 'mm', theme: 'system', hand: 'right',
+  language: 'system', temperature: 'celsius', length: 'mm', clock: 'h24', theme: 'system', hand: 'right',
   quiet_from: '21:00', quiet_to: '07:00', notices: true, stay: false, initials: '',
 };
 

@@ -102,8 +102,10 @@ export class FakeBackend implements Backend {
   #journal: string;
   #done: { act: string; request: Act; undone: boolean }[] = [];
 
-  constructor(scene = 'demo') {
+  constructor(scene = 'demo', language = 'en-GB') {
     this.scene = scene;
+    this.device.language = language;
+    if (language === 'en-US') Object.assign(this.device, { temperature: 'fahrenheit', length: 'inch', clock: 'h12' });
     if (scene === 'left') this.device.hand = 'left';
     if (scene === 'inches') this.device.length = 'inch';
     this.#journal = scene === 'choose' || scene === 'damaged' ? scene : ['empty', 'keep', 'working'].includes(scene) ? 'own' : 'demo';
@@ -111,7 +113,7 @@ export class FakeBackend implements Backend {
 
   start = async (): Promise<StartView> => {
     const trouble = this.scene === 'damaged' ? { code: 'journal_damaged', say: data.say('error-journal-damaged') } : null;
-    return { journal: this.#journal, trouble, read_only: this.scene === 'newer', device: this.device, zone: 'Europe/London' };
+    return { journal: this.#journal, trouble, read_only: this.scene === 'newer', device: this.device, language: 'en-GB', zone: 'Europe/London' };
   };
 
   choose = async (journal: 'own' | 'demo') => {

@@ -12,6 +12,7 @@ import type {
   SettingsView,
   StartView,
 } from '../backend/generated/types';
+import { languageOf, type Language } from '../text/languages';
 import { dateOf, type Words } from '../text/words.svelte';
 import { Router } from './route.svelte';
 
@@ -71,6 +72,8 @@ export class Session {
   again: Again | null = $state(null);
   readonly backend: Backend;
   readonly words: Words;
+  /** What the device's system speaks. */
+  #system: Language = 'en-GB';
 
   constructor(backend: Backend, words: Words) {
     this.backend = backend;
@@ -79,7 +82,7 @@ export class Session {
 
   async open() {
     try {
-      this.take(await this.backend.start());
+      await this.take(await this.backend.start());
       await this.backend.onDueChanged(() => this.refresh());
       await this.backend.onNoted((answer) => void this.#noted(answer));
       await this.backend.onOpening(() => void this.#openAsked());
@@ -89,17 +92,20 @@ export class Session {
     }
   }
 
-  take(start: StartView) {
+  async take(start: StartView) {
+    this.#system = languageOf(start.language);
+    await this.useDevice(start.device);
     this.start = start;
     this.startError = null;
-    this.useDevice(start.device);
   }
 
-  useDevice(device: DeviceForm) {
+  async useDevice(device: DeviceForm) {
     this.words.use(device);
-    const root = document.documentElement.dataset;
-    root.theme = device.theme;
-    root.hand = device.hand;
+    const root = document.documentElement;
+    root.dataset.theme = device.theme;
+    root.dataset.hand = device.hand;
+    await this.words.speak(device.language === 'system' ? this.#system : languageOf(device.language));
+    root.lang = this.words.language;
   }
 
   /** The app said what time it is in the garden. */
@@ -126,24 +132,24 @@ export class Session {
   }
 
   async choose(journal: 'own' | 'demo') {
-    this.take(await this.backend.choose(journal));
+    await this.take(await this.backend.choose(journal));
     this.#anew();
   }
 
   /** Another journal took the place of the one that was open. */
   async reopen() {
-    this.take(await this.backend.start());
+    await this.take(await this.backend.start());
     this.#anew();
   }
 
   async leaveDemo() {
-    this.take(await this.backend.leaveDemo());
+    await this.take(await this.backend.leaveDemo());
     this.#anew();
   }
 
   async setDevice(device: DeviceForm): Promise<SettingsView> {
     const view = await this.backend.setDevice(device);
-    this.useDevice(view.device);
+    await this.useDevice(view.device);
     return view;
   }
 

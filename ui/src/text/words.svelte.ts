@@ -1,62 +1,77 @@
 import { FluentBundle, FluentResource, type FluentVariable } from '@fluent/bundle';
 import type { Arg, CropName, DeviceForm, RangeView, Say } from '../backend/generated/types';
+import { formatsOf } from './formats';
+import { messagesOf, type Language } from './languages';
 
 const files = import.meta.glob<string>('./en-GB/*.ftl', { query: '?raw', import: 'default', eager: true });
 
-type Habits = Pick<DeviceForm, 'temperature' | 'length'>;
+type Habits = Pick<DeviceForm, 'temperature' | 'length' | 'clock'>;
 type Values = Record<string, FluentVariable>;
-
-const locale = 'en-GB';
-const format = (options: Intl.DateTimeFormatOptions) =>
-  new Intl.DateTimeFormat(locale, { timeZone: 'UTC', ...options });
-const withYear = format({ weekday: 'long', day: 'numeric', month: 'long', year: 'numeric' });
-const withoutYear = format({ weekday: 'long', day: 'numeric', month: 'long' });
-const shortDay = format({ day: 'numeric', month: 'short' });
-const shortDayYear = format({ day: 'numeric', month: 'short', year: 'numeric' });
-const list = new Intl.ListFormat(locale, { style: 'long', type: 'conjunction' });
 
 /** A day or a local moment, read as if in UTC so that no zone moves it. */
 export function dateOf(day: string): Date {
   return new Date(day.length === 10 ? `${day}T00:00:00Z` : `${day.slice(0, 19)}Z`);
 }
 
-const numbers = [0, 1, 2].map((digits) => new Intl.NumberFormat(locale, { maximumFractionDigits: digits }));
-const plain = (number: number, digits: 0 | 1 | 2 = 1) => numbers[digits]?.format(number) ?? String(number);
+function bundleOf(language: Language, sources: readonly string[]): FluentBundle {
+  const bundle = new FluentBundle(language, { useIsolating: false });
+  for (const source of sources) bundle.addResource(new FluentResource(source));
+  return bundle;
+}
 
-/** The words of the app: messages filled in, in the grower's units. */
+/** The words of the app: messages filled in, in the grower's language and units. */
 export class Words {
-  #bundle = new FluentBundle(locale, { useIsolating: false });
-  #habits: Habits = $state({ temperature: 'celsius', length: 'mm' });
+  /** British English, in which is said what another language lacks. */
+  #base: FluentBundle;
+  /** The language that is spoken, if it is another. */
+  #own: FluentBundle | null = null;
+  #language: Language = $state('en-GB');
+  /** The one that was last asked for. */
+  #wanted: Language = 'en-GB';
+  #formats = $derived(formatsOf(this.#language));
+  #habits: Habits = $state({ temperature: 'celsius', length: 'mm', clock: 'h24' });
   #year = $state('');
   /** Keys that were asked for and are not in the message files. */
   readonly missing = new Set<string>();
   /** Messages without arguments, once made. */
   #fixed = new Map<string, string>();
   #later: Promise<void> | undefined;
-  /** Goes up when messages come in, so that what said a bare key says it again. */
+  /** Goes up when messages come in, so that all that was said is said again. */
   #loaded = $state(0);
 
   constructor(more: readonly string[] = []) {
-    this.#add([...Object.values(files), ...more]);
-  }
-
-  #add(sources: readonly string[]) {
-    for (const source of sources) this.#bundle.addResource(new FluentResource(source));
+    this.#base = bundleOf('en-GB', [...Object.values(files), ...more]);
   }
 
   /** The messages that the first picture does without. */
   loadLater(): Promise<void> {
     this.#later ??= import('./later').then(({ later }) => {
-      this.#add(later);
+      for (const source of later) this.#base.addResource(new FluentResource(source));
       for (const key of this.missing) if (this.has(key)) this.missing.delete(key);
       this.#loaded += 1;
     });
     return this.#later;
   }
 
+  /** Speaks another language from now on; of several asked for in a breath, the last. */
+  async speak(language: Language) {
+    this.#wanted = language;
+    if (language === this.#language) return;
+    const sources = await messagesOf(language);
+    if (this.#wanted !== language) return;
+    this.#own = language === 'en-GB' ? null : bundleOf(language, sources);
+    this.#fixed.clear();
+    this.#language = language;
+    this.#loaded += 1;
+  }
+
+  get language(): Language {
+    return this.#language;
+  }
+
   /** The device's units, and the day it is, whose year goes without saying. */
   use(habits: Habits, today?: string) {
-    this.#habits = { temperature: habits.temperature, length: habits.length };
+    this.#habits = { temperature: habits.temperature, length: habits.length, clock: habits.clock };
     if (today) this.#year = today.slice(0, 4);
   }
 
@@ -77,28 +92,32 @@ export class Words {
   }
 
   has(key: string): boolean {
-    return this.#bundle.hasMessage(key);
+    return this.#base.hasMessage(key);
   }
 
   /** The message of a key; a key that is unknown shows as itself. */
   t(key: string, values?: Values): string {
+    void this.#loaded;
     if (values) return this.#format(key, values);
     let text = this.#fixed.get(key);
     if (text === undefined) {
       text = this.#format(key, {});
-      if (this.#bundle.hasMessage(key)) this.#fixed.set(key, text);
+      if (this.has(key)) this.#fixed.set(key, text);
     }
     return text;
   }
 
   #format(key: string, values: Values): string {
-    void this.#loaded;
-    const message = this.#bundle.getMessage(key);
-    if (!message?.value) {
-      this.missing.add(key);
-      return key;
+    for (const bundle of [this.#own, this.#base]) {
+      const pattern = bundle?.getMessage(key)?.value;
+      if (bundle && pattern) return bundle.formatPattern(pattern, values, []);
     }
-    return this.#bundle.formatPattern(message.value, values, []);
+    this.missing.add(key);
+    return key;
+  }
+
+  number(number: number, digits: 0 | 1 | 2 = 1): string {
+    return this.#formats.number(number, digits);
   }
 
   say(say: Say): string {
@@ -114,7 +133,7 @@ export class Words {
       case 'text':
         return arg.value;
       case 'number':
-        return plain(arg.value);
+        return this.number(arg.value);
       case 'celsius':
         return this.celsius(arg.value);
       case 'millimetres':
@@ -128,7 +147,7 @@ export class Words {
       case 'word':
         return this.has(arg.value) ? this.t(arg.value) : arg.value;
       case 'list':
-        return list.format(arg.value.map((part) => this.arg(part)));
+        return this.list(arg.value.map((part) => this.arg(part)));
     }
   }
 
@@ -138,11 +157,11 @@ export class Words {
   }
 
   capital(text: string): string {
-    return text.charAt(0).toLocaleUpperCase(locale) + text.slice(1);
+    return text.charAt(0).toLocaleUpperCase(this.#language) + text.slice(1);
   }
 
   list(parts: string[]): string {
-    return list.format(parts);
+    return this.#formats.list(parts);
   }
 
   /** A word of a closed set, as `place-kind` and `cold_frame`. */
@@ -154,13 +173,26 @@ export class Words {
     return crop.known ? this.word('crop', crop.key) : crop.key;
   }
 
+  /** All that a plant is called here: in the grower's language and in British English, for whoever looks for it. */
+  names(crop: CropName): string[] {
+    const base = crop.known ? this.#base.getMessage(`crop-${crop.key.replaceAll('_', '-')}`)?.value : null;
+    const said = this.crop(crop);
+    const english = base ? this.#base.formatPattern(base, {}, []) : said;
+    return english === said ? [said] : [said, english];
+  }
+
+  /** Which of two texts comes first. */
+  compare(a: string, b: string): number {
+    return this.#formats.compare(a, b);
+  }
+
   plant(crop: CropName, variety: string): string {
     const name = this.capital(this.crop(crop));
     return variety ? `${name} ‘${variety}’` : name;
   }
 
   celsius(c: number): string {
-    return this.fahrenheit ? `${plain(c * 1.8 + 32, 0)} °F` : `${plain(c)} °C`;
+    return this.fahrenheit ? `${this.number(c * 1.8 + 32, 0)} °F` : `${this.number(c)} °C`;
   }
 
   /** Two temperatures, the unit said once. */
@@ -171,27 +203,34 @@ export class Words {
   }
 
   mm(mm: number): string {
-    if (!this.inches) return `${plain(mm)} mm`;
-    return `${plain(mm / 25.4, mm < 25.4 ? 2 : 1)} in`;
+    if (!this.inches) return `${this.number(mm)} mm`;
+    return `${this.number(mm / 25.4, mm < 25.4 ? 2 : 1)} in`;
   }
 
   share(share: number): string {
-    return `${plain(share * 100, 0)} %`;
+    return `${this.number(share * 100, 0)} %`;
+  }
+
+  #told(day: string): boolean {
+    return this.#year !== '' && day.slice(0, 4) !== this.#year;
   }
 
   day(day: string): string {
-    const spoken = day.slice(0, 4) === this.#year || !this.#year ? withoutYear : withYear;
-    return spoken.format(dateOf(day)).replace(',', '');
+    return this.#formats.day(dateOf(day), this.#told(day));
   }
 
   /** "14 May"; with the year if it is not this year's. */
   shortDay(day: string): string {
-    const spoken = day.slice(0, 4) === this.#year || !this.#year ? shortDay : shortDayYear;
-    return spoken.format(dateOf(day));
+    return this.#formats.shortDay(dateOf(day), this.#told(day));
+  }
+
+  /** The time of a moment, by the grower's clock. */
+  time(moment: string): string {
+    return this.#habits.clock === 'h12' ? this.#formats.time12(dateOf(moment)) : moment.slice(11, 16);
   }
 
   moment(moment: string): string {
-    return `${this.day(moment)}, ${moment.slice(11, 16)}`;
+    return `${this.day(moment)}, ${this.time(moment)}`;
   }
 
   /** "23 °C" as typed in the grower's unit, as °C; none if it is not a number. */
@@ -208,5 +247,21 @@ export class Words {
 
   get degree(): string {
     return this.fahrenheit ? '°F' : '°C';
+  }
+
+  /** A length as typed in the grower's unit, as mm; none if it is not a number. */
+  toMm(typed: string): number | null {
+    const value = Number(typed.trim().replace(',', '.'));
+    if (typed.trim() === '' || !Number.isFinite(value)) return null;
+    return this.inches ? Math.round(value * 254) / 10 : value;
+  }
+
+  /** mm as a number to type over, in the grower's unit. */
+  fromMm(mm: number): string {
+    return String(this.inches ? Math.round((mm / 25.4) * 1000) / 1000 : mm);
+  }
+
+  get lengthUnit(): string {
+    return this.inches ? 'in' : 'mm';
   }
 }

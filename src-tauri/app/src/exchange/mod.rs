@@ -9,7 +9,7 @@ mod tables;
 use crate::App;
 use crate::error::AppError;
 use crate::picture::Picture;
-use crate::words::{Units, render};
+use crate::words::{Units, plain_text, render};
 use crate::{say::Arg, say::Say};
 use chrono::NaiveDate;
 use plumule_journal::stamp::Stamp;
@@ -38,11 +38,11 @@ impl App {
             "readings" => ("csv", tables::readings(&self.journal)?),
             "calendar" => {
                 let picture = Picture::of_the_living(&self.journal, stamp)?;
-                let units = Units::of(&self.device()?);
+                let units = self.units()?;
                 ("ics", calendar::due(&picture, stamp, units))
             }
             "report" => {
-                let units = Units::of(&self.device()?);
+                let units = self.units()?;
                 ("html", report::season(&self.journal, today, units)?)
             }
             _ => return Err(AppError::bad_request(part)),
@@ -60,6 +60,6 @@ fn said(arg: Arg, units: Units, today: NaiveDate) -> String {
 }
 
 /// A message without arguments.
-fn plain(key: &str, today: NaiveDate) -> String {
-    render(&Say::new(key), Units::default(), today)
+fn plain(key: &str, units: Units) -> String {
+    plain_text(key, units.language)
 }

@@ -40,10 +40,10 @@ pub(super) fn season(
     let of_year = |past: &&Past| past.sowing.opened_by.at.local.year() == today.year();
     let sown: Vec<&Past> = all.iter().filter(of_year).collect();
     let year = today.year().to_string();
-    let title = format!("{} {year}", plain("report-title", today));
+    let title = format!("{} {year}", plain("report-title", units));
     let page = html! {
         (DOCTYPE)
-        html lang="en-GB" {
+        html lang=(units.language.tag()) {
             head {
                 meta charset="utf-8";
                 meta http-equiv="Content-Security-Policy"
@@ -54,9 +54,9 @@ pub(super) fn season(
             body {
                 h1 { (title) }
                 p { (said(Arg::Day(today), units, NaiveDate::MIN)) }
-                h2 { (plain("report-crops", today)) }
+                h2 { (plain("report-crops", units)) }
                 (crops(&sown, units, today))
-                h2 { (plain("report-sowings", today)) }
+                h2 { (plain("report-sowings", units)) }
                 (sowings(&sown, units, today))
             }
         }
@@ -64,8 +64,8 @@ pub(super) fn season(
     Ok(page.into_string().into_bytes())
 }
 
-fn head(keys: &[&str], today: NaiveDate) -> Markup {
-    html! { thead { tr { @for key in keys { th scope="col" { (plain(key, today)) } } } } }
+fn head(keys: &[&str], units: Units) -> Markup {
+    html! { thead { tr { @for key in keys { th scope="col" { (plain(key, units)) } } } } }
 }
 
 fn crops(sown: &[&Past], units: Units, today: NaiveDate) -> Markup {
@@ -94,7 +94,7 @@ fn crops(sown: &[&Past], units: Units, today: NaiveDate) -> Markup {
     ];
     html! {
         table {
-            (head(&keys, today))
+            (head(&keys, units))
             tbody {
                 @for (name, sum) in &sums {
                     tr {
@@ -121,7 +121,7 @@ fn sowings(sown: &[&Past], units: Units, today: NaiveDate) -> Markup {
     ];
     html! {
         table {
-            (head(&keys, today))
+            (head(&keys, units))
             tbody {
                 @for past in sown {
                     @let it = &past.packet.described;
@@ -131,7 +131,7 @@ fn sowings(sown: &[&Past], units: Units, today: NaiveDate) -> Markup {
                         td { (it.variety) }
                         td { (past.tray) }
                         td { (past.place) }
-                        td.n { (seeds(past.sowing.sown.seeds, today)) }
+                        td.n { (seeds(past.sowing.sown.seeds, units)) }
                         td.n { (past.sowing.plants.numbers.up) }
                     }
                 }
@@ -140,10 +140,10 @@ fn sowings(sown: &[&Past], units: Units, today: NaiveDate) -> Markup {
     }
 }
 
-fn seeds(seeds: Seeds, today: NaiveDate) -> String {
+fn seeds(seeds: Seeds, units: Units) -> String {
     match seeds {
         Seeds::Exact(seeds) => seeds.to_string(),
         Seeds::About(seeds) => format!("~{seeds}"),
-        Seeds::Pinch => plain("report-pinch", today),
+        Seeds::Pinch => plain("report-pinch", units),
     }
 }

@@ -1,10 +1,9 @@
 //! What a column can be, and how its cells are read.
 
 use super::coded;
-use crate::say::Say;
 use crate::text::fold;
 use crate::view::{Coded, PacketForm, RangeView, StatedDaysForm};
-use crate::words::{self, Units};
+use crate::words::{self, Language};
 use chrono::{Datelike, NaiveDate};
 use plumule_agronomy::crops;
 use plumule_journal::words::Storage;
@@ -109,23 +108,27 @@ pub(super) struct Reader {
 
 impl Reader {
     pub(super) fn new() -> Self {
-        // The words alone: they name no day.
-        let word = |set: &str, key: &str| {
-            let say = Say::new(words::key(set, key));
-            fold(&words::render(&say, Units::default(), NaiveDate::MIN))
+        // A table need not be in the language of the device.
+        let all_words = |set: &str, key: &str| -> Vec<String> {
+            let message = words::key(set, key);
+            let spoken = Language::ALL.iter();
+            let spoken = spoken.map(|language| words::plain_text(&message, *language));
+            let own = [key.to_owned()].into_iter();
+            own.chain(spoken).map(|word| fold(&word)).collect()
         };
         let crops = crops().iter();
         Self {
             crops: crops
                 .flat_map(|crop| {
-                    [fold(&crop.key), word("crop", &crop.key)].map(|name| (name, crop.key.clone()))
+                    let words = all_words("crop", &crop.key).into_iter();
+                    words.map(|name| (name, crop.key.clone()))
                 })
                 .collect(),
             storages: Storage::ALL
                 .iter()
                 .flat_map(|it| {
-                    let key = it.as_str();
-                    [key.to_owned(), word("storage", key)].map(|name| (name, *it))
+                    let words = all_words("storage", it.as_str()).into_iter();
+                    words.map(|name| (name, *it))
                 })
                 .collect(),
         }

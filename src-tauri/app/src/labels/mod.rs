@@ -18,7 +18,7 @@ use crate::picture::Picture;
 use crate::say::Say;
 use crate::trays;
 use crate::view::{Candidate, FoundLabel, LabelSheet, LabelText, LabelsView, LostLabel, StockView};
-use crate::words::{self, Units};
+use crate::words::{self, Language, Units, short_day};
 use chrono::NaiveDate;
 use plumule_journal::Journal;
 use plumule_journal::id::TrayId;
@@ -44,7 +44,7 @@ impl App {
     /// # Errors
     /// If the journal cannot be read.
     pub fn labels(&self, stamp: &Stamp) -> Result<LabelsView, AppError> {
-        view(self.journal(), stamp)
+        view(self.journal(), stamp, self.units()?.language)
     }
 
     /// Labels of trays as PDF.
@@ -52,7 +52,7 @@ impl App {
     /// # Errors
     /// One of [`CODES`], an unknown tray, or if the journal cannot be read.
     pub fn labels_pdf(&self, stamp: &Stamp, sheet: &LabelSheet) -> Result<Vec<u8>, AppError> {
-        pdf(self.journal(), stamp, sheet)
+        pdf(self.journal(), stamp, sheet, self.units()?.language)
     }
 
     /// The trays of a code as a person types it.
@@ -80,9 +80,8 @@ impl App {
     }
 }
 
-fn view(journal: &Journal, stamp: &Stamp) -> Result<LabelsView, AppError> {
+fn view(journal: &Journal, stamp: &Stamp, language: Language) -> Result<LabelsView, AppError> {
     let picture = Picture::of_the_living(journal, stamp)?;
-    let today = picture.now(stamp).date();
     let mut trays: Vec<&TrayState> = picture.trays.values().collect();
     let place = |tray: &TrayState| {
         let place = picture.place_of(tray)?;
@@ -108,13 +107,18 @@ fn view(journal: &Journal, stamp: &Stamp) -> Result<LabelsView, AppError> {
         stocks: stocks.collect(),
         trays: trays
             .into_iter()
-            .map(|tray| text(&picture, tray, today))
+            .map(|tray| text(&picture, tray, language))
             .collect(),
     })
 }
 
 /// A sheet of labels as PDF.
-fn pdf(journal: &Journal, stamp: &Stamp, sheet: &LabelSheet) -> Result<Vec<u8>, AppError> {
+fn pdf(
+    journal: &Journal,
+    stamp: &Stamp,
+    sheet: &LabelSheet,
+    language: Language,
+) -> Result<Vec<u8>, AppError> {
     if sheet.trays.is_empty() {
         return Err(AppError::plain("nothing_chosen"));
     }
@@ -129,16 +133,13 @@ fn pdf(journal: &Journal, stamp: &Stamp, sheet: &LabelSheet) -> Result<Vec<u8>, 
             .trays
             .get(&tray)
             .ok_or_else(|| AppError::bad_request(id))?;
-        labels.push((
-            qr::text(tray),
-            text(&picture, state, picture.now(stamp).date()),
-        ));
+        labels.push((qr::text(tray), text(&picture, state, language)));
     }
     pdf::draw(&labels, sheet)
 }
 
 /// What stands on a tray's label: what lives in it, else what did.
-fn text(picture: &Picture, tray: &TrayState, today: NaiveDate) -> LabelText {
+fn text(picture: &Picture, tray: &TrayState, language: Language) -> LabelText {
     let (living, past): (Vec<Plants>, Vec<Plants>) = tray
         .occupants
         .iter()
@@ -147,7 +148,7 @@ fn text(picture: &Picture, tray: &TrayState, today: NaiveDate) -> LabelText {
     let shown = if living.is_empty() { past } else { living };
     let mut names: Vec<String> = Vec::new();
     for plants in &shown {
-        let name = name(picture, *plants, today);
+        let name = name(picture, *plants, language);
         if !names.contains(&name) {
             names.push(name);
         }
@@ -157,9 +158,14 @@ fn text(picture: &Picture, tray: &TrayState, today: NaiveDate) -> LabelText {
         tray: tray.described.tray.to_string(),
         code: tray.described.code.clone(),
         names,
+        // A label outlives the year.
         date: match (days.iter().min(), days.iter().max()) {
-            (Some(first), Some(last)) if first == last => written(*first),
-            (Some(first), Some(last)) => format!("{} – {}", written(*first), written(*last)),
+            (Some(first), Some(last)) if first == last => short_day(*first, language),
+            (Some(first), Some(last)) => format!(
+                "{} – {}",
+                short_day(*first, language),
+                short_day(*last, language)
+            ),
             _ => String::new(),
         },
         place: picture
@@ -169,12 +175,17 @@ fn text(picture: &Picture, tray: &TrayState, today: NaiveDate) -> LabelText {
     }
 }
 
-fn name(picture: &Picture, plants: Plants, today: NaiveDate) -> String {
+fn name(picture: &Picture, plants: Plants, language: Language) -> String {
     let (crop, variety) = picture.crop_of(plants).unwrap_or(("?", ""));
     let say = Say::new("label-name")
         .with("crop", words::crop(crop))
         .with("variety", words::variety(variety));
-    let said = words::render(&say, Units::default(), today);
+    let units = Units {
+        language,
+        ..Units::default()
+    };
+    // It names no day.
+    let said = words::render(&say, units, NaiveDate::MIN);
     let mut letters = said.chars();
     match letters.next() {
         Some(first) => first.to_uppercase().chain(letters).collect(),
@@ -188,9 +199,4 @@ fn began(picture: &Picture, plants: Plants) -> Option<NaiveDate> {
         Plants::Batch(id) => &picture.batches.get(&id)?.opened_by,
     };
     Some(mark.at.local.date())
-}
-
-/// A label outlives the year.
-fn written(day: NaiveDate) -> String {
-    day.format("%-d %b %Y").to_string()
 }

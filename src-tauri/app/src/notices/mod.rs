@@ -20,7 +20,7 @@ use crate::picture::Picture;
 use crate::rounds;
 use crate::say::Say;
 use crate::view::{DeviceForm, JobKind, NextNoticeView};
-use crate::words::{self, Units};
+use crate::words::{self, Language, Units};
 use chrono::{DateTime, NaiveDateTime, TimeDelta, Utc};
 use chrono_tz::Tz;
 use plumule_journal::stamp::instant_of;
@@ -75,6 +75,12 @@ pub enum Rank {
     CanWait,
 }
 
+/// What an answer to a notice is called.
+#[must_use]
+pub fn answer_words(answer: &str, language: Language) -> String {
+    words::plain_text(&words::key("notice-answer", answer), language)
+}
+
 /// One notice.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Notice {
@@ -95,6 +101,9 @@ pub struct Notice {
     /// Feeling that tray is all there is to do: it can be answered from the
     /// notice, with one of [`ANSWERS`].
     pub feel: bool,
+    /// In which words, those of its answers too.
+    #[serde(default)]
+    pub language: Language,
     /// Not to be shown in these hours, should the device be in another zone
     /// by then.
     pub quiet: Quiet,
@@ -138,17 +147,18 @@ impl NoticeDesk {
 
 impl Notice {
     /// One that is shown at once, about nothing.
-    pub(crate) fn test(at: DateTime<Utc>, body: String) -> Self {
+    pub(crate) fn test(at: DateTime<Utc>, body: String, language: Language) -> Self {
         let key = "test".to_owned();
         Self {
             id: id(&key),
             key,
             at,
             rank: Rank::Today,
-            title: words::plain_text("notice-test-title"),
+            title: words::plain_text("notice-test-title", language),
             body,
             tray: None,
             feel: false,
+            language,
             quiet: Quiet::default(),
         }
     }
@@ -305,6 +315,7 @@ impl Desk<'_> {
             body,
             tray: None,
             feel: false,
+            language: self.units.language,
             quiet: self.rings.quiet,
         }
     }

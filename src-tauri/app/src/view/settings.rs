@@ -116,10 +116,14 @@ pub struct PlaceForm {
 // What an older version kept lacks what came since.
 #[serde(default)]
 pub struct DeviceForm {
+    /// `system`, or a language's tag: `en-GB`, `en-US`, `de`.
+    pub language: String,
     /// `celsius` or `fahrenheit`.
     pub temperature: String,
     /// `mm` or `inch`.
     pub length: String,
+    /// `h24` or `h12`: the hours of a day's clock.
+    pub clock: String,
     /// `system`, `light`, `dark` or `bright`: most contrast, for full sun.
     pub theme: String,
     /// `right` or `left`.
@@ -177,6 +181,8 @@ pub struct StartView {
     pub trouble: Option<super::Coded>,
     /// Habits of this device.
     pub device: DeviceForm,
+    /// The language that suits the system's, by its tag.
+    pub language: String,
     /// Zone of the device, to begin a garden with.
     pub zone: String,
 }

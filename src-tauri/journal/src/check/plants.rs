@@ -42,7 +42,10 @@ pub(super) fn sown(check: &Check, what: &Sown) -> Result<(), Error> {
     if let Some(depth) = what.depth_mm
         && !(0.0..=MAX_DEPTH_MM).contains(&depth)
     {
-        return refuse_with("depth_out_of_range", [("most", number(MAX_DEPTH_MM))]);
+        return refuse_with(
+            "depth_out_of_range",
+            [("most", Value::Millimetres(MAX_DEPTH_MM))],
+        );
     }
     treatment(what.treatment)?;
     what.again_of

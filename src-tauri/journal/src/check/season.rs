@@ -1,7 +1,7 @@
 //! Frost, nights, and coming back.
 
 use super::garden::some;
-use super::{Check, number, place, refuse, refuse_with};
+use super::{Check, place, refuse, refuse_with};
 use crate::content::{CameBack, FrostReckoned, FrostSpread, NightForecast};
 use crate::error::{Error, Value};
 use chrono::TimeDelta;
@@ -58,7 +58,10 @@ fn celsius(value: f64) -> Result<(), Error> {
     if !(NIGHT_C.0..=NIGHT_C.1).contains(&value) {
         return refuse_with(
             "night_temperature_out_of_range",
-            [("least", number(NIGHT_C.0)), ("most", number(NIGHT_C.1))],
+            [
+                ("least", Value::Celsius(NIGHT_C.0)),
+                ("most", Value::Celsius(NIGHT_C.1)),
+            ],
         );
     }
     Ok(())

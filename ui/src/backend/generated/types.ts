@@ -915,6 +915,10 @@ given_away: number, };
  */
 export type DeviceForm = { 
 /**
+ * `system`, or a language's tag: `en-GB`, `en-US`, `de`.
+ */
+language: string, 
+/**
  * `celsius` or `fahrenheit`.
  */
 temperature: string, 
@@ -922,6 +926,10 @@ temperature: string,
  * `mm` or `inch`.
  */
 length: string, 
+/**
+ * `h24` or `h12`: the hours of a day's clock.
+ */
+clock: string, 
 /**
  * `system`, `light`, `dark` or `bright`: most contrast, for full sun.
  */
@@ -2953,6 +2961,10 @@ trouble: Coded | null,
  * Habits of this device.
  */
 device: DeviceForm, 
+/**
+ * The language that suits the system's, by its tag.
+ */
+language: string, 
 /**
  * Zone of the device, to begin a garden with.
  */

@@ -31,10 +31,10 @@ export class Box {
     }
   }
 
-  shown(all: readonly Findable<Named>[]): PacketRow[] {
+  shown(all: readonly Findable<Named>[], words: Words): PacketRow[] {
     const passing = all.filter(({ item }) => passes(item.row, this.filter));
     const found = this.typed.trim() ? find(passing, this.typed) : passing.map(({ item }) => item);
-    const order = orders[this.sort];
+    const order = orders((a, b) => words.compare(a.name, b.name))[this.sort];
     return (order ? found.sort(order) : found).map(({ row }) => row);
   }
 }
@@ -49,20 +49,19 @@ interface Named {
 export const named = (rows: PacketRow[], words: Words): Findable<Named>[] =>
   rows.map((row) => {
     const name = `${words.crop(row.line.crop)} ${row.line.variety}`;
-    return findable({ row, name }, `${name} ${row.line.year ?? ''} ${row.source}`);
+    return findable({ row, name }, `${words.names(row.line.crop).join(' ')} ${row.line.variety} ${row.line.year ?? ''} ${row.source}`);
   });
 
-const letters = new Intl.Collator('en-GB');
-const byName = (a: Named, b: Named) => letters.compare(a.name, b.name);
 /** What is not known comes last. */
 const worth = ({ row }: Named) => row.worth ?? 2;
 const year = ({ row }: Named) => row.line.year ?? 9999;
-const orders: Record<Sort, ((a: Named, b: Named) => number) | null> = {
+type Order = ((a: Named, b: Named) => number) | null;
+const orders = (byName: (a: Named, b: Named) => number): Record<Sort, Order> => ({
   recent: null,
   name: byName,
   worth: (a, b) => worth(a) - worth(b) || byName(a, b),
   age: (a, b) => year(a) - year(b) || byName(a, b),
-};
+});
 
 function passes(row: PacketRow, filter: Filter): boolean {
   if (filter === 'retired') return row.retired;

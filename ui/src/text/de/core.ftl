@@ -2,6 +2,7 @@
 # $variety brings its own leading blank and quotes, or is empty. What is put in
 # (places, crops, lists) stands where no case ending is called for.
 
+list-two = { $rest } und { $last }
 list-last = { $rest } und { $last }
 
 ## Crops

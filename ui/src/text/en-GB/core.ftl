@@ -1,6 +1,7 @@
 # What the core says at the start and of the round. Keys with a dash for every underscore of a word or code.
 # $variety brings its own leading blank and quotes, or is empty.
 
+list-two = { $rest } and { $last }
 list-last = { $rest } and { $last }
 
 ## Crops

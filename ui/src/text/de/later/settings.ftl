@@ -97,6 +97,11 @@ away-from = Erster Tag
 away-to = Letzter Tag
 away-save = Ich werde fort sein
 
+device-language = Sprache
+device-language-system = Wie das Gerät
+device-clock = Uhr
+device-clock-h24 = 24 Stunden
+device-clock-h12 = 12 Stunden
 device-temperature = Temperaturen
 device-temperature-celsius = °C
 device-temperature-fahrenheit = °F

@@ -97,6 +97,11 @@ away-from = First day
 away-to = Last day
 away-save = I shall be away
 
+device-language = Language
+device-language-system = As the device
+device-clock = Clock
+device-clock-h24 = 24 hours
+device-clock-h12 = 12 hours
 device-temperature = Temperatures
 device-temperature-celsius = °C
 device-temperature-fahrenheit = °F
