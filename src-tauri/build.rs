@@ -15,6 +15,7 @@ const COMMANDS: &[&str] = &[
     "import_packets",
     "bench",
     "results",
+    "year",
     "enough",
     "settings",
     "set_device",

@@ -11,7 +11,7 @@ use plumule_app::acts::ActRequest;
 use plumule_app::view::{
     Answer, BenchView, DeviceForm, EnoughAsk, EnoughView, FrostCsvOptions, FrostPreview,
     ImportForm, ImportView, NextNoticeView, NoticesView, PacketView, ResultsAsked, ResultsView,
-    RoundView, SeedView, SettingsView, SitterSheet, StartView, TrayView, TraysView,
+    RoundView, SeedView, SettingsView, SitterSheet, StartView, TrayView, TraysView, YearView,
 };
 use plumule_journal::stamp::Stamp;
 use tauri::ipc::Request;
@@ -106,6 +106,11 @@ pub async fn bench<R: Runtime>(app: AppHandle<R>, packet: Option<String>) -> Rep
 #[command]
 pub async fn results<R: Runtime>(app: AppHandle<R>, asked: ResultsAsked) -> Reply<ResultsView> {
     ask(app, move |opened, stamp| opened.app.results(stamp, &asked)).await
+}
+
+#[command]
+pub async fn year<R: Runtime>(app: AppHandle<R>) -> Reply<YearView> {
+    ask(app, |opened, stamp| opened.app.year(stamp)).await
 }
 
 #[command]

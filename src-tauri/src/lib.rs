@@ -137,6 +137,7 @@ fn assemble<R: Runtime>(builder: Builder<R>) -> Builder<R> {
             commands::import_packets,
             commands::bench,
             commands::results,
+            commands::year,
             commands::enough,
             commands::settings,
             commands::set_device,

@@ -6,6 +6,7 @@
 mod causes;
 mod distributions;
 mod golden;
+mod looking_back;
 mod manifest;
 mod published_table;
 mod published_values;

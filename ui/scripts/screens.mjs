@@ -256,6 +256,25 @@ export const screens = [
     },
   },
   { name: 'year-empty', scene: 'empty', hash: '#/year' },
+  { name: 'year-plan', hash: '#/year', steps: press('Make a plan') },
+  {
+    name: 'year-plan-again',
+    hash: '#/year',
+    steps: async (page) => {
+      await page.getByRole('button', { name: /^Change.*Spinach/ }).click();
+    },
+  },
+  {
+    name: 'year-windows-table',
+    hash: '#/year',
+    steps: async (page) => {
+      await page.getByText('The same as a table').first().click();
+    },
+  },
+  { name: 'year-keep', hash: '#/year', steps: press('Keep plants for somebody') },
+  { name: 'year-hand-over', hash: '#/year', steps: press(/^Hand over/) },
+  { name: 'round-planned', scene: 'planned', hash: '#/round' },
+  { name: 'sow-for-plan', scene: 'planned', hash: '#/round', steps: press('Sow now') },
   { name: 'settings', hash: '#/settings' },
   { name: 'settings-refused', scene: 'refusing', hash: '#/settings' },
   { name: 'settings-place', hash: '#/settings', steps: press('Add a place') },

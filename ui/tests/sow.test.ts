@@ -14,6 +14,7 @@ const sow: Sow = {
   wanted: 6,
   again_of: null,
   treatment: { soaked_hours: null, chipped: false, cold_weeks: null },
+  plan: null,
 };
 const save = 'Save the sowing';
 const cell = (row: number, column: number) => screen.getByRole('gridcell', { name: new RegExp(`^Row ${row}, cell ${column}(,|$)`) });

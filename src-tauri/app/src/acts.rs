@@ -1,7 +1,8 @@
 //! What a grower can say: every change to the journal, as the UI sends it.
 
 use crate::view::{
-    FrostOddsForm, GardenForm, PacketForm, PlaceForm, PlantsRef, RangeView, TrayChoice,
+    FrostOddsForm, GardenForm, PacketForm, PlaceForm, PlanForm, PlantsRef, RangeView, TrayChoice,
+    WaresForm,
 };
 use chrono::{NaiveDate, NaiveDateTime};
 use serde::{Deserialize, Serialize};
@@ -281,6 +282,44 @@ pub enum Act {
         /// `wanted`, `bought` or `dropped`.
         standing: String,
     },
+    /// Make a plan (no id) or describe one anew.
+    Plan {
+        /// Which.
+        id: Option<String>,
+        /// What it says.
+        plan: PlanForm,
+    },
+    /// A plan is over, or given up.
+    EndPlan {
+        /// Which.
+        plan: String,
+    },
+    /// Plants are kept for somebody.
+    Reserve {
+        /// Of what.
+        of: WaresForm,
+        /// How many.
+        number: u32,
+        /// For whom; may be empty.
+        note: String,
+    },
+    /// They are no longer kept.
+    Release {
+        /// Reservation.
+        reservation: String,
+    },
+    /// Ready plants of a crop leave, the first that were ready first; of a
+    /// reservation, those that are kept.
+    HandOver {
+        /// Crop key or own word.
+        crop: String,
+        /// How many.
+        number: u32,
+        /// `sold`, `given_away` or `planted_out`.
+        how: String,
+        /// Reservation.
+        reservation: Option<String>,
+    },
     /// Add a place (no id) or describe one anew.
     DescribePlace {
         /// The place.
@@ -353,6 +392,9 @@ pub enum Act {
         /// What was done to the seed before, and what it goes through first.
         #[serde(default)]
         treatment: TreatmentForm,
+        /// The plan that it answers.
+        #[serde(default)]
+        plan: Option<String>,
     },
     /// Start cuttings, tubers, bulbs or plugs.
     StartBatch {

@@ -13,10 +13,12 @@ use crate::say::{Arg, Say};
 use crate::view::{
     Answer, BenchView, DeviceForm, EnoughAsk, EnoughView, FrostCsvOptions, FrostPreview,
     ImportForm, ImportView, PacketView, ResultsAsked, ResultsView, RoundView, SeedView,
-    SettingsView, SitterSheet, TrayView, TraysView,
+    SettingsView, SitterSheet, TrayView, TraysView, YearView,
 };
 use crate::words::{self, Language, Units};
-use crate::{bench, device, import, line, results, season, seed, settings, tray_page, trays};
+use crate::{
+    bench, device, import, line, plans, results, season, seed, settings, tray_page, trays,
+};
 use chrono_tz::Tz;
 use plumule_agronomy::Hemisphere;
 use plumule_journal::content::{Content, GardenDescribed};
@@ -122,6 +124,14 @@ impl App {
     /// If the journal cannot be read.
     pub fn seed(&self, stamp: &Stamp) -> Result<SeedView, AppError> {
         seed::view(&self.journal, stamp)
+    }
+
+    /// The year: sowing windows, plans, plants kept for somebody.
+    ///
+    /// # Errors
+    /// If the journal cannot be read.
+    pub fn year(&self, stamp: &Stamp) -> Result<YearView, AppError> {
+        plans::view(&self.journal, stamp)
     }
 
     /// What the years gave.

@@ -14,10 +14,10 @@ use chrono::{DateTime, TimeDelta, TimeZone, Utc};
 use plumule_journal::content::{
     Away, BatchStarted, Content, Counted, CoverChanged, Felt, GardenDescribed, HeatOff,
     JobDismissed, JobPutOff, Leaving, Left, MonthDay, OfPlants, OfSowing, OfTray, PacketDescribed,
-    Part, PlaceDescribed, RangeC, ReadingTaken, Seeds, Shown, Sown, TrayDescribed, TrayMoved,
-    Treatment, Up, WentOn,
+    Part, PlaceDescribed, PlanDescribed, RangeC, ReadingTaken, Rhythm, Seeds, Shown, Sown,
+    TrayDescribed, TrayMoved, Treatment, Up, WentOn,
 };
-use plumule_journal::id::{BatchId, EntryId, PacketId, PlaceId, SowingId, TrayId};
+use plumule_journal::id::{BatchId, EntryId, PacketId, PlaceId, PlanId, SowingId, TrayId};
 use plumule_journal::stamp::Stamp;
 use plumule_journal::subject::{Plants, Subject};
 use plumule_journal::words::{
@@ -37,7 +37,7 @@ struct Op {
     hours: u8,
 }
 
-const KINDS: u8 = 20;
+const KINDS: u8 = 21;
 
 fn op() -> impl Strategy<Value = Op> {
     (0..KINDS, any::<u8>(), any::<u8>(), 0..60_u8).prop_map(|(kind, pick, other, hours)| Op {
@@ -56,6 +56,7 @@ struct Grower {
     packets: Vec<PacketId>,
     trays: Vec<TrayId>,
     plants: Vec<Plants>,
+    plans: Vec<PlanId>,
     acts: Vec<EntryId>,
 }
 
@@ -76,6 +77,7 @@ impl Grower {
             packets: Vec::new(),
             trays: Vec::new(),
             plants: Vec::new(),
+            plans: Vec::new(),
             acts: Vec::new(),
         };
         grower.describe(true);
@@ -215,6 +217,7 @@ impl Grower {
                     wanted: None,
                     again_of: None,
                     treatment: Treatment::default(),
+                    plan: choose(&self.plans, pick),
                 }));
                 if self.write(contents) {
                     self.trays.push(tray);
@@ -234,6 +237,7 @@ impl Grower {
                     wanted: None,
                     again_of: None,
                     treatment: Treatment::default(),
+                    plan: choose(&self.plans, pick),
                 });
                 if self.write(vec![content]) {
                     self.plants.push(Plants::Sowing(sowing));
@@ -327,6 +331,7 @@ impl Grower {
                     2 => Leaving::Sold,
                     _ => Leaving::Lost(LossCause::Eaten),
                 },
+                reservation: None,
             }),
             13 => Content::HardenedOff(OfTray { tray: tray? }),
             14 => match plants? {
@@ -348,6 +353,41 @@ impl Grower {
                 } else {
                     Content::JobDismissed(JobDismissed { job })
                 }
+            }
+            20 => {
+                let plan = choose(&self.plans, pick).filter(|_| other > 99);
+                let plan = plan.unwrap_or_else(|| PlanId(self.id()));
+                let day = local.date() + TimeDelta::days(i64::from(other));
+                let crops = ["tomato", "lettuce", "carrot", "moonflower"];
+                let planned = Content::PlanDescribed(PlanDescribed {
+                    plan,
+                    crop: choose(&crops, pick)?.to_owned(),
+                    variety: String::new(),
+                    packet: None,
+                    wanted: u32::from(pick % 9) + 1,
+                    rhythm: match other % 4 {
+                        0 => Rhythm::By { day },
+                        1 => Rhythm::Sale {
+                            day,
+                            over_percent: 15,
+                        },
+                        2 => Rhythm::Every {
+                            weeks: 2,
+                            from: local.date(),
+                            to: day,
+                        },
+                        _ => Rhythm::TrueLeaves {
+                            from: local.date(),
+                            to: day,
+                        },
+                    },
+                    raise_weeks: (pick > 199).then_some(3),
+                    ended: other % 11 == 0,
+                });
+                if self.write(vec![planned]) {
+                    self.plans.push(plan);
+                }
+                return Some(());
             }
             18 if other > 128 => {
                 self.describe(other > 190);
@@ -374,7 +414,11 @@ impl Grower {
     fn lives(&self, subject: Subject) -> bool {
         match subject {
             Subject::Garden => !self.journal.packets_in_use().unwrap().is_empty(),
-            Subject::Packet(_) | Subject::Item(_) => false,
+            Subject::Packet(_) | Subject::Item(_) | Subject::Reservation(_) => false,
+            Subject::Plan(id) => {
+                let plan = self.journal.plan(id).unwrap();
+                plan.is_some_and(|plan| !plan.described.ended)
+            }
             Subject::Test(id) => {
                 let test = self.journal.test(id).unwrap();
                 test.is_some_and(|test| test.closed.is_none())
@@ -425,6 +469,7 @@ impl Grower {
             })
             .sum();
         let nowhere: usize = view.nowhere.iter().map(|card| card.jobs.len()).sum();
+        let in_view = in_view + view.seed.len();
         assert_eq!(in_view + nowhere, shown.len());
         assert!(
             view.next

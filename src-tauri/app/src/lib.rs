@@ -30,6 +30,7 @@ mod packet_words;
 mod paper;
 pub mod photos;
 mod picture;
+mod plans;
 mod results;
 mod round;
 mod rounds;

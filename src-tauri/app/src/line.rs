@@ -6,7 +6,7 @@ use crate::say::{Arg, Say};
 use crate::words::{key, word};
 use plumule_journal::content::{
     Content, Counted, Explained, Felt, HeatOff, JobKey, Leaving, Left, PacketDescribed,
-    ReadingTaken, Seeds, Shown, Sown, Up, WentOn,
+    PlanDescribed, ReadingTaken, Reserved, Rhythm, Seeds, Shown, Sown, Up, Wares, WentOn,
 };
 use plumule_journal::id::{PacketId, PlaceId, TestId};
 use plumule_journal::subject::Plants;
@@ -103,6 +103,8 @@ pub(crate) fn line(names: &Names<'_>, content: &Content) -> Result<Say, AppError
         Content::ToBuy(it) => Say::new(key("line-to-buy", it.standing.as_str()))
             .with("crop", crate::words::crop(&it.crop))
             .with("variety", crate::words::variety(&it.variety)),
+        Content::PlanDescribed(it) => plan_say(it),
+        Content::Reserved(it) => reserved_say(names, it)?,
         Content::TrayDescribed(tray) => {
             Say::new("line-tray-described").with("tray", Arg::Text(tray.code.clone()))
         }
@@ -158,6 +160,48 @@ pub(crate) fn line(names: &Names<'_>, content: &Content) -> Result<Say, AppError
             "line-withdrawn"
         }),
     })
+}
+
+fn plan_say(plan: &PlanDescribed) -> Say {
+    let line = match plan.rhythm {
+        _ if plan.ended => "line-plan-ended",
+        Rhythm::By { .. } => "line-plan-by",
+        Rhythm::Sale { .. } => "line-plan-sale",
+        Rhythm::Every { .. } => "line-plan-every",
+        Rhythm::TrueLeaves { .. } => "line-plan-true-leaves",
+    };
+    let weeks = match plan.rhythm {
+        Rhythm::Every { weeks, .. } => weeks,
+        _ => 0,
+    };
+    Say::new(line)
+        .with("crop", crate::words::crop(&plan.crop))
+        .with("variety", crate::words::variety(&plan.variety))
+        .with("wanted", number(plan.wanted))
+        .with("weeks", number(weeks))
+        .with("day", Arg::Day(plan.rhythm.last_day()))
+}
+
+fn reserved_say(names: &Names<'_>, it: &Reserved) -> Result<Say, AppError> {
+    let line = if it.released {
+        "line-released"
+    } else {
+        "line-reserved"
+    };
+    let (crop, variety) = match &it.of {
+        Wares::Plants { of } => {
+            let name = names.plants(*of)?;
+            (name.crop, name.variety)
+        }
+        Wares::Crop { crop, variety } => (crop.clone(), variety.clone()),
+    };
+    let note = it.note.trim();
+    Ok(Say::new(line)
+        .with("crop", crate::words::crop(&crop))
+        .with("variety", crate::words::variety(&variety))
+        .with("number", number(it.number))
+        .with("named", Arg::Number(f64::from(u8::from(!note.is_empty()))))
+        .with("note", Arg::Text(note.to_owned())))
 }
 
 fn number(number: u32) -> Arg {

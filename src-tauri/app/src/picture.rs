@@ -7,11 +7,11 @@ use chrono::{Days, NaiveDate, NaiveDateTime, TimeDelta};
 use chrono_tz::Tz;
 use plumule_agronomy::{Crop, crops};
 use plumule_journal::content::Content;
-use plumule_journal::id::{BatchId, PacketId, PlaceId, SowingId, TrayId};
+use plumule_journal::id::{BatchId, PacketId, PlaceId, PlanId, SowingId, TrayId};
 use plumule_journal::stamp::Stamp;
 use plumule_journal::state::{
-    BatchState, GardenState, PacketState, Parent, PlaceState, PlantsState, Reading, SowingState,
-    TestState, TrayState,
+    BatchState, GardenState, PacketState, Parent, PlaceState, PlanState, PlantsState, Reading,
+    SowingState, TestState, TrayState,
 };
 use plumule_journal::subject::{Plants, Subject};
 use plumule_journal::{Error, Journal};
@@ -36,6 +36,10 @@ const KIN: usize = 6;
 /// Among so many last lines about a sowing it is looked for what repeats it.
 const AGAIN_LINES: usize = 200;
 
+/// Plans of which nothing was said or sown for so many days are no longer
+/// looked at (judgement: longer than the door lets anybody plan ahead).
+const PLANS_DAYS: i64 = 800;
+
 /// Days before a tray's first that still tell its temperature.
 const CARRY_DAYS: u64 = 7;
 
@@ -57,6 +61,8 @@ pub(crate) struct Picture {
     /// The last finished sowings of packets, and what they taught.
     pub(crate) past: BTreeMap<PacketId, Vec<Past>>,
     pub(crate) learnt: BTreeMap<PacketId, Learnt>,
+    /// Plans that have not ended.
+    pub(crate) plans: BTreeMap<PlanId, PlanState>,
     /// Germination tests that run.
     pub(crate) tests: Vec<TestState>,
     /// The stocktake, in its season.
@@ -79,6 +85,7 @@ impl Picture {
         }
         picture.read_trays_of_plants(journal)?;
         picture.read_occupants(journal)?;
+        picture.read_plans(journal, stamp)?;
         picture.read_ancestors(journal)?;
         let today = picture.now(stamp).date();
         picture.read_seed(journal, today)?;
@@ -119,6 +126,39 @@ impl Picture {
         }
         self.sowings.retain(|_, it| it.plants.ended.is_none());
         self.batches.retain(|_, it| it.plants.ended.is_none());
+        Ok(())
+    }
+
+    /// The plans, all that came of their sowings, and the packets they may be
+    /// sown from.
+    fn read_plans(&mut self, journal: &Journal, stamp: &Stamp) -> Result<(), Error> {
+        for plan in journal.plans_touched_since(stamp.now - TimeDelta::days(PLANS_DAYS))? {
+            let mut open: Vec<Plants> = plan
+                .sowings
+                .iter()
+                .map(|sown| Plants::Sowing(sown.sowing))
+                .collect();
+            let mut seen = BTreeSet::new();
+            while let Some(plants) = open.pop() {
+                if !seen.insert(plants) {
+                    continue;
+                }
+                self.read_plants(journal, plants)?;
+                let state = self.plants(plants);
+                let steps = state.into_iter().flat_map(|state| &state.went_on);
+                let parts = steps.flat_map(|step| &step.parts);
+                open.extend(parts.map(|part| Plants::Batch(part.batch)));
+            }
+            for packet in journal.packets_of_crop(&plan.described.crop, KIN)? {
+                self.kin.insert(packet.described.packet, packet);
+            }
+            if let Some(id) = plan.described.packet
+                && let Some(packet) = journal.packet(id)?
+            {
+                self.kin.insert(id, packet);
+            }
+            self.plans.insert(plan.described.plan, plan);
+        }
         Ok(())
     }
 
@@ -354,7 +394,12 @@ impl Picture {
 
     /// The packets of a crop that are in the picture.
     pub(crate) fn packets_of(&self, crop: &str) -> impl Iterator<Item = &PacketState> {
-        let all = self.packets.values().chain(self.kin.values());
+        let others = self.kin.iter();
+        let others = others.filter(move |(id, _)| !self.packets.contains_key(*id));
+        let all = self
+            .packets
+            .values()
+            .chain(others.map(|(_, packet)| packet));
         all.filter(move |packet| packet.described.crop == crop)
     }
 

@@ -4,6 +4,7 @@ use crate::job_key;
 use crate::jobs::{Job, LivingTray, Plan, kind_word, low_in};
 use crate::nagging;
 use crate::picture::Picture;
+use crate::plans::plan_head;
 use crate::rounds;
 use crate::say::{Arg, Say};
 use crate::stage::{plants_line_with, reference};
@@ -55,7 +56,7 @@ pub(crate) fn round_view(picture: &Picture, now: NaiveDateTime) -> RoundView {
         seed: shown
             .iter()
             .filter(|job| job.of_seed())
-            .map(|job| seed_job(picture, job))
+            .map(|job| seed_job(&plan, job))
             .collect(),
         next,
         any_living: !plan.trays.is_empty(),
@@ -67,9 +68,9 @@ fn reachable(job: &Job) -> bool {
     job.place.is_some() || job.of_seed()
 }
 
-fn seed_job(picture: &Picture, job: &Job) -> SeedJob {
+fn seed_job(plan: &Plan<'_>, job: &Job) -> SeedJob {
     let test = match job.key.subject {
-        Subject::Test(id) => picture.tests.iter().find(|test| test.test == id),
+        Subject::Test(id) => plan.picture.tests.iter().find(|test| test.test == id),
         _ => None,
     };
     SeedJob {
@@ -79,6 +80,10 @@ fn seed_job(picture: &Picture, job: &Job) -> SeedJob {
             packet: test.packet.to_string(),
             seeds: test.seeds,
         }),
+        plan: match job.key.subject {
+            Subject::Plan(id) => plan_head(plan, id),
+            _ => None,
+        },
     }
 }
 

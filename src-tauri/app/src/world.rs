@@ -307,6 +307,7 @@ impl World {
             wanted: None,
             again_of: None,
             treatment: Treatment::default(),
+            plan: None,
         };
         self.picture.sowings.insert(
             sowing,

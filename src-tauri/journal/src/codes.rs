@@ -42,6 +42,12 @@ pub const REFUSALS: &[&str] = &[
     "batch_unknown",
     "test_unknown",
     "item_unknown",
+    "plan_unknown",
+    "reservation_unknown",
+    // day
+    "plan_too_far_ahead",
+    // day
+    "plan_day_is_past",
     "entry_unknown",
     "entry_not_understood",
     "id_taken",
@@ -111,6 +117,10 @@ pub const QUESTIONS: &[&str] = &[
     "test_count_falls",
     // place, temperature, before (°C)
     "reading_differs",
+    // reserved, raised: plants there and seeds that may still come up
+    "more_reserved_than_raised",
+    // reserved, rest: how many are left then
+    "others_were_promised",
     // entries: how many go with it
     "others_build_on_it",
     // day: when it ended

@@ -5,19 +5,21 @@
 //! it was written and passed on.
 
 mod care;
+mod plan;
 mod seed;
 mod seen;
 
 pub use care::{
     CameBack, FrostReckoned, FrostSpread, HeatBack, NightForecast, OfPlace, Sheltered, Treatment,
 };
+pub use plan::{PlanDescribed, Reserved, Rhythm, Wares};
 pub use seed::{
     PacketDescribed, SeedsCounted, StatedDays, StockTaken, TestClosed, TestCounted, TestStarted,
     ToBuy,
 };
 pub use seen::{Explained, Noticed, SeedsLost};
 
-use crate::id::{BatchId, EntryId, PacketId, PlaceId, SowingId, TrayId};
+use crate::id::{BatchId, EntryId, PacketId, PlaceId, PlanId, ReservationId, SowingId, TrayId};
 use crate::subject::{Plants, Subject};
 use crate::words::{
     Compost, Container, Feel, Light, LossCause, Medium, Origin, PlaceKind, Step, Watering,
@@ -65,6 +67,10 @@ pub enum Content {
     TestClosed(TestClosed),
     /// Something to buy, and how it stands with it; the last holds.
     ToBuy(ToBuy),
+    /// A plan to raise plants; the last holds.
+    PlanDescribed(PlanDescribed),
+    /// Plants are kept for somebody; the last holds.
+    Reserved(Reserved),
     /// A tray and its attributes; the last holds.
     TrayDescribed(TrayDescribed),
     /// A tray came to stand in a place.
@@ -288,6 +294,9 @@ pub struct Sown {
     /// What was done to the seed before.
     #[serde(default, skip_serializing_if = "Treatment::is_none")]
     pub treatment: Treatment,
+    /// The plan that it answers.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub plan: Option<PlanId>,
 }
 
 /// Plants without seed.
@@ -439,6 +448,9 @@ pub struct Left {
     pub number: u32,
     /// How.
     pub how: Leaving,
+    /// Handed over to whom they were kept for.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub reservation: Option<ReservationId>,
 }
 
 /// Seeds dug up from those not up.

@@ -65,6 +65,14 @@ id!(
     /// Something to buy.
     ItemId
 );
+id!(
+    /// A plan to raise plants.
+    PlanId
+);
+id!(
+    /// Plants kept for somebody.
+    ReservationId
+);
 
 /// Ids made under one stamp for one purpose: UUIDs of version 7 (RFC 9562,
 /// 5.7), the time from the stamp and the rest from its entropy. The same stamp

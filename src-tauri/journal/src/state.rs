@@ -1,8 +1,10 @@
 //! What the entries about one thing add up to. Each state is
 //! `fold(the entries that touch it)` and can be thrown away and made again.
 
+mod plan;
 mod seed;
 
+pub use plan::{PlanSown, PlanState, ReservationState};
 pub use seed::{ItemState, PacketState, PacketTest, SeedsAt, StockAt, TestCount, TestState};
 
 use crate::content::{

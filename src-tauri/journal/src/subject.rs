@@ -1,6 +1,8 @@
 //! What an entry is about.
 
-use crate::id::{BatchId, ItemId, PacketId, PlaceId, SowingId, TestId, TrayId};
+use crate::id::{
+    BatchId, ItemId, PacketId, PlaceId, PlanId, ReservationId, SowingId, TestId, TrayId,
+};
 use serde::{Deserialize, Serialize};
 use std::fmt;
 use std::str::FromStr;
@@ -26,6 +28,10 @@ pub enum Subject {
     Test(TestId),
     /// Something to buy.
     Item(ItemId),
+    /// A plan to raise plants.
+    Plan(PlanId),
+    /// Plants kept for somebody.
+    Reservation(ReservationId),
 }
 
 /// Plants in a tray: still where they were sown, or gone on as a batch.
@@ -59,6 +65,8 @@ impl fmt::Display for Subject {
             Subject::Batch(id) => write!(f, "batch:{id}"),
             Subject::Test(id) => write!(f, "test:{id}"),
             Subject::Item(id) => write!(f, "item:{id}"),
+            Subject::Plan(id) => write!(f, "plan:{id}"),
+            Subject::Reservation(id) => write!(f, "reservation:{id}"),
         }
     }
 }
@@ -84,6 +92,8 @@ impl FromStr for Subject {
             "batch" => id.parse().ok().map(Subject::Batch),
             "test" => id.parse().ok().map(Subject::Test),
             "item" => id.parse().ok().map(Subject::Item),
+            "plan" => id.parse().ok().map(Subject::Plan),
+            "reservation" => id.parse().ok().map(Subject::Reservation),
             _ => None,
         };
         subject.ok_or_else(none)

@@ -110,6 +110,7 @@ pub(crate) fn sown(n: u128, tray: u128, cells: BTreeSet<u16>, seeds: u32) -> Sow
         wanted: Some(6),
         again_of: None,
         treatment: Treatment::default(),
+        plan: None,
     }
 }
 
@@ -141,7 +142,12 @@ pub(crate) fn counted(of: Plants, number: u32) -> Content {
 }
 
 pub(crate) fn left(of: Plants, number: u32, how: Leaving) -> Content {
-    Content::Left(Left { of, number, how })
+    Content::Left(Left {
+        of,
+        number,
+        how,
+        reservation: None,
+    })
 }
 
 pub(crate) fn went_on(of: Plants, parts: &[(u128, u128, BTreeSet<u16>, u32)]) -> Content {
@@ -174,6 +180,32 @@ pub(crate) fn reading(min_c: f64, max_c: f64) -> Content {
         of: Medium::Air,
         shown: Shown::LowHigh { min_c, max_c },
     })
+}
+
+/// Ten plants for day 60 of the season.
+pub(crate) fn planned(n: u128) -> PlanDescribed {
+    PlanDescribed {
+        plan: PlanId(id(n)),
+        crop: "tomato".into(),
+        variety: String::new(),
+        packet: Some(PacketId(id(PACKET))),
+        wanted: 10,
+        rhythm: Rhythm::By {
+            day: day(60).local.date(),
+        },
+        raise_weeks: None,
+        ended: false,
+    }
+}
+
+pub(crate) fn reserved(n: u128, of: Plants, number: u32) -> Reserved {
+    Reserved {
+        reservation: ReservationId(id(n)),
+        of: Wares::Plants { of },
+        number,
+        note: "M.".into(),
+        released: false,
+    }
 }
 
 pub(crate) fn test_started(n: u128, seeds: u32) -> Content {

@@ -1,6 +1,6 @@
 //! Which subjects an entry touches: a pure function of its content.
 
-use crate::content::Content;
+use crate::content::{Content, Wares};
 use crate::subject::Subject;
 use std::collections::BTreeMap;
 
@@ -38,6 +38,16 @@ pub(crate) fn touches(content: &Content) -> BTreeMap<Subject, bool> {
             (Subject::Packet(what.packet), true),
         ]),
         C::ToBuy(what) => one(Subject::Item(what.item), true),
+        C::PlanDescribed(what) => one(Subject::Plan(what.plan), true),
+        C::Reserved(what) => {
+            let plants = match what.of {
+                Wares::Plants { of } => Some((of.into(), false)),
+                Wares::Crop { .. } => None,
+            };
+            std::iter::once((Subject::Reservation(what.reservation), true))
+                .chain(plants)
+                .collect()
+        }
         C::TrayDescribed(what) => one(Subject::Tray(what.tray), true),
         C::TrayMoved(what) => BTreeMap::from([
             (Subject::Tray(what.tray), true),
@@ -57,7 +67,8 @@ pub(crate) fn touches(content: &Content) -> BTreeMap<Subject, bool> {
                 (Subject::Packet(what.packet), true),
                 (Subject::Tray(what.tray), true),
             ];
-            again.into_iter().chain(own).collect()
+            let plan = what.plan.map(|plan| (Subject::Plan(plan), true));
+            again.into_iter().chain(plan).chain(own).collect()
         }
         C::BatchStarted(what) => BTreeMap::from([
             (Subject::Batch(what.batch), true),
@@ -72,7 +83,12 @@ pub(crate) fn touches(content: &Content) -> BTreeMap<Subject, bool> {
             }
             all
         }
-        C::Left(what) => one(what.of.into(), true),
+        C::Left(what) => {
+            let kept = what.reservation.map(|id| (Subject::Reservation(id), true));
+            std::iter::once((what.of.into(), true))
+                .chain(kept)
+                .collect()
+        }
         C::Ready(what) | C::Finished(what) => one(what.of.into(), true),
         C::DugUp(what) => one(Subject::Sowing(what.sowing), true),
         C::SeedsLost(what) => one(Subject::Sowing(what.sowing), true),

@@ -292,6 +292,7 @@ fn sow(
         wanted: Some(15),
         again_of: None,
         treatment: Treatment::default(),
+        plan: None,
     };
     let contents = vec![
         Content::TrayDescribed(described),
@@ -377,6 +378,7 @@ fn past(
             of,
             number: rest,
             how: Leaving::Thinned,
+            reservation: None,
         }),
         Content::Finished(OfPlants { of }),
         Content::TrayEmptied(OfTray { tray }),
@@ -389,6 +391,7 @@ fn past(
             of,
             number: 16,
             how,
+            reservation: None,
         }),
         Content::TrayEmptied(OfTray { tray: new }),
     ];

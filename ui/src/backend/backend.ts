@@ -33,6 +33,7 @@ import type {
   TraysView,
   TrayView,
   WorkView,
+  YearView,
 } from './generated/types';
 
 /** What a photo is of (none: to be named later) and when it happened (none: now). */
@@ -56,6 +57,8 @@ export interface Backend {
   importPackets(file: Blob, form: ImportForm): Promise<Answer>;
   bench(packet: string | null): Promise<BenchView>;
   results(asked: ResultsAsked): Promise<ResultsView>;
+  /** Sowing windows, plans, plants kept for somebody. */
+  year(): Promise<YearView>;
   enough(ask: EnoughAsk): Promise<EnoughView>;
   settings(): Promise<SettingsView>;
   /** What a record of daily minima would give; nothing is written. */

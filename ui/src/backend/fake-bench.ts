@@ -68,7 +68,7 @@ export function bench(packet: string | null, scene: string): BenchView {
       variety: 'Curled Butter',
       say: say('last-sown', { seeds: n(12), cells: n(12), place: text(places.sill.name) }),
       act: {
-        do: 'sow', packet: 'p-let', cells: range(0, 12), seeds: { as: 'exact', number: 12 }, depth_mm: 2, wanted: 9, again_of: 's-let', treatment: { soaked_hours: null, chipped: false, cold_weeks: null },
+        do: 'sow', packet: 'p-let', cells: range(0, 12), seeds: { as: 'exact', number: 12 }, depth_mm: 2, wanted: 9, again_of: 's-let', treatment: { soaked_hours: null, chipped: false, cold_weeks: null }, plan: null,
         into: { tray: 'new', code: null, container: 'cells', rows: 6, columns: 4, compost: 'seed', place: 'sill', covered: false },
       },
     },

@@ -112,6 +112,7 @@ export const seedJobs = (): SeedJob[] => [
   {
     job: data.job('count_the_test', say('why-count-the-test', { crop: data.word('crop-eggplant'), variety: data.text(' ‘Dusk’'), seeds: n(20), days: n(7) }), null, false, 6),
     test: { test: 'g-1', packet: testing, seeds: 20 },
+    plan: null,
   },
 ];
 

@@ -46,6 +46,6 @@ export function results(asked: ResultsAsked, bare: boolean): ResultsView {
     groups: bare ? [] : places,
     compared: asked.pair ? compared : null,
     left_out: bare ? 0 : 2,
-    numbers: bare ? [] : [{ crop: { key: 'tomato', name: name(tomato) }, growing: 24, ready: 12, planted_out: 40, sold: 6, given_away: 2 }],
+    numbers: bare ? [] : [{ crop: { key: 'tomato', name: name(tomato) }, growing: 24, ready: 12, reserved: 4, free: 8, planted_out: 40, sold: 6, given_away: 2 }],
   };
 }

@@ -8,6 +8,7 @@ import * as keep from './fake-keep';
 import * as season from './fake-season';
 import * as box from './fake-seed';
 import { fakeWords } from './fake-words';
+import { planJob, year } from './fake-plans';
 import { results } from './fake-year';
 import type {
   Act,
@@ -75,7 +76,7 @@ function answers(act: Act, job: JobView, tray: string | null, place: string): bo
 /**
  * Canned views, for tests and for looking at the screens in a plain browser.
  * Scenes: `demo`, `choose`, `empty`, `quiet`, `many` (200 trays, 300 packets), `one` (packet), `long` (names), `left` (hand), `inches`, `warnings`, `refusing` (acts fail), `broken` (views fail),
- * `season` (frost, away), `keep` (an own journal), `working` (long work that never ends), `damaged`, `newer` (can only be read).
+ * `season` (frost, away), `planned` (a plan to be sown for), `keep` (an own journal), `working` (long work that never ends), `damaged`, `newer` (can only be read).
  */
 export class FakeBackend implements Backend {
   readonly scene: string;
@@ -155,7 +156,7 @@ export class FakeBackend implements Backend {
       at: data.now,
       evening: false,
       ...grown,
-      seed: this.#bare || quiet ? [] : box.seedJobs().filter(({ job, test }) => !this.#done.some((d) => !d.undone && ((d.request.do === 'count_test' && d.request.test === test?.test) || answers(d.request, job, null, '')))),
+      seed: this.#bare || quiet ? [] : [...(this.scene === 'planned' ? [planJob()] : []), ...box.seedJobs()].filter(({ job, test }) => !this.#done.some((d) => !d.undone && ((d.request.do === 'count_test' && d.request.test === test?.test) || answers(d.request, job, null, '')))),
       next: quiet
         ? { at: `${data.day(1)}T08:00:00`, say: data.say('fake-next', { place: { as: 'text', value: 'shed' } }) }
         : null,
@@ -219,6 +220,11 @@ export class FakeBackend implements Backend {
   results = async (asked: ResultsAsked) => {
     this.#mayFail();
     return results(asked, this.#bare);
+  };
+
+  year = async () => {
+    this.#mayFail();
+    return year(this.#bare);
   };
 
   settings = async () => {

@@ -18,6 +18,7 @@ export class TauriBackend implements Backend {
   importPackets: Backend['importPackets'] = async (file, form) => invoke('import_packets', await body(file), { headers: { form: JSON.stringify(form) } });
   bench: Backend['bench'] = (packet) => invoke('bench', { packet });
   results: Backend['results'] = (asked) => invoke('results', { asked });
+  year: Backend['year'] = () => invoke('year');
   enough: Backend['enough'] = (ask) => invoke('enough', { ask });
   settings: Backend['settings'] = () => invoke('settings');
   frostPreview: Backend['frostPreview'] = (file, options) => invoke('frost_preview', { file, options });

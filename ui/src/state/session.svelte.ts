@@ -7,6 +7,7 @@ import type {
   DeviceForm,
   ImportForm,
   Fix,
+  PlanSow,
   PlantsLine,
   Say,
   SettingsView,
@@ -52,6 +53,10 @@ const undated = new Set<Act['do']>([
   'came_back',
   'night_low',
   'frost_odds',
+  'plan',
+  'end_plan',
+  'reserve',
+  'release',
 ]);
 
 /** One sitting with the journal: who talks to the app, and what came of it. */
@@ -70,6 +75,8 @@ export class Session {
   revision = $state(0);
   /** Plants to be sown again, for the bench. */
   again: Again | null = $state(null);
+  /** A plan to be sown for, for the bench. */
+  planned: PlanSow | null = $state(null);
   readonly backend: Backend;
   readonly words: Words;
   /** What the device's system speaks. */
@@ -128,6 +135,12 @@ export class Session {
   /** To the bench, to sow the same once more, so many seeds for so many plants where that is told. */
   sowAgain(line: PlantsLine, seeds: number | null = null, wanted: number | null = null) {
     this.again = { line, seeds, wanted };
+    this.router.go('sow');
+  }
+
+  /** To the bench, to sow what a plan asks for. */
+  sowPlan(sow: PlanSow) {
+    this.planned = sow;
     this.router.go('sow');
   }
 

@@ -4,6 +4,7 @@ import type { Language } from './languages';
 export interface Formats {
   day: (day: Date, year: boolean) => string;
   shortDay: (day: Date, year: boolean) => string;
+  monthLetter: (month: Date) => string;
   /** By the clock of twelve hours. */
   time12: (moment: Date) => string;
   number: (number: number, digits: 0 | 1 | 2) => string;
@@ -25,6 +26,7 @@ function make(language: Language): Formats {
   const short = { day: 'numeric', month: 'short' } as const;
   const [long, longYear] = [date(full), date({ ...full, year: 'numeric' })];
   const [brief, briefYear] = [date(short), date({ ...short, year: 'numeric' })];
+  const letter = date({ month: 'narrow' });
   const time = date({ hour: 'numeric', minute: '2-digit', hour12: true });
   const numbers = [0, 1, 2].map((digits) => new Intl.NumberFormat(language, { maximumFractionDigits: digits }));
   const list = new Intl.ListFormat(language, { style: 'long', type: 'conjunction' });
@@ -33,6 +35,7 @@ function make(language: Language): Formats {
   return {
     day: (day, year) => plain((year ? longYear : long).format(day)),
     shortDay: (day, year) => (year ? briefYear : brief).format(day),
+    monthLetter: (month) => letter.format(month),
     time12: (moment) => time.format(moment),
     number: (number, digits) => numbers[digits]?.format(number) ?? String(number),
     list: (parts) => list.format(parts),

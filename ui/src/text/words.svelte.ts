@@ -229,6 +229,11 @@ export class Words {
     return this.#habits.clock === 'h12' ? this.#formats.time12(dateOf(moment)) : moment.slice(11, 16);
   }
 
+  /** The letter a month begins with. */
+  monthLetter(month: Date): string {
+    return this.#formats.monthLetter(month);
+  }
+
   moment(moment: string): string {
     return `${this.day(moment)}, ${this.time(moment)}`;
   }

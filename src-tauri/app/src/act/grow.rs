@@ -23,6 +23,7 @@ pub(super) struct Sow<'a> {
     pub(super) wanted: Option<u32>,
     pub(super) again_of: Option<&'a str>,
     pub(super) treatment: TreatmentForm,
+    pub(super) plan: Option<&'a str>,
 }
 
 /// A start without seed as it was said.
@@ -52,6 +53,7 @@ impl Maker<'_> {
             wanted: said.wanted,
             again_of: maybe(said.again_of)?,
             treatment: treatment(said.treatment),
+            plan: maybe(said.plan)?,
         }));
         Ok(made)
     }
@@ -168,6 +170,7 @@ pub(super) fn leave(
         of: plants(of)?,
         number,
         how: way_of_leaving(how, cause)?,
+        reservation: None,
     })))
 }
 

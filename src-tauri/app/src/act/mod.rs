@@ -5,6 +5,7 @@ mod describe;
 mod grow;
 mod jobs;
 mod parse;
+mod plan;
 mod room;
 mod season;
 mod seed;
@@ -159,6 +160,16 @@ impl<'a> Maker<'a> {
                 note,
             } => self.want_to_buy(crop, variety, note),
             Act::SetToBuy { item, standing } => self.set_to_buy(item, standing),
+            Act::Plan { id, plan } => self.plan(id.as_deref(), plan),
+            Act::EndPlan { plan } => self.end_plan(plan),
+            Act::Reserve { of, number, note } => self.reserve(of, *number, note),
+            Act::Release { reservation } => self.release(reservation),
+            Act::HandOver {
+                crop,
+                number,
+                how,
+                reservation,
+            } => self.hand_over(crop, *number, how, reservation.as_deref()),
             Act::DescribePlace { place } => self.describe_place(place),
             Act::OrderPlaces { places } => self.order_places(places),
             Act::DescribeGarden { garden } => describe::garden(garden),
@@ -181,6 +192,7 @@ impl<'a> Maker<'a> {
                 wanted,
                 again_of,
                 treatment,
+                plan,
             } => self.sow(grow::Sow {
                 packet,
                 into,
@@ -190,6 +202,7 @@ impl<'a> Maker<'a> {
                 wanted: *wanted,
                 again_of: again_of.as_deref(),
                 treatment: *treatment,
+                plan: plan.as_deref(),
             }),
             Act::StartBatch {
                 origin,

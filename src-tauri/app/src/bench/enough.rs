@@ -28,13 +28,22 @@ pub(crate) fn view(
     Ok(enough(ask, worth.map(|worth| worth.outlook)))
 }
 
+/// Seeds that are enough for so many plants with odds in a hundred; none where
+/// no number is.
+pub(crate) fn seeds(wanted: u32, odds: u8, worth: Outlook) -> Option<u32> {
+    seeds_to_sow(wanted, share(odds), worth).ok().flatten()
+}
+
+fn share(odds: u8) -> f64 {
+    f64::from(odds) / 100.0
+}
+
 fn enough(ask: EnoughAsk, worth: Option<Outlook>) -> EnoughView {
-    let odds = f64::from(ask.odds) / 100.0;
     let per_cell = ask.seeds_per_cell.max(1);
-    let (seeds, cells) = match worth {
+    let (enough, cells) = match worth {
         Some(worth) => (
-            seeds_to_sow(ask.wanted, odds, worth).ok().flatten(),
-            cells_to_sow(ask.wanted, odds, worth, per_cell)
+            seeds(ask.wanted, ask.odds, worth),
+            cells_to_sow(ask.wanted, share(ask.odds), worth, per_cell)
                 .ok()
                 .flatten(),
         ),
@@ -46,7 +55,7 @@ fn enough(ask: EnoughAsk, worth: Option<Outlook>) -> EnoughView {
             .with("wanted", number(ask.wanted))
             .with("times", Arg::Word(format!("times-{}", ask.odds)))
     };
-    let say_seeds = match (worth, seeds) {
+    let say_seeds = match (worth, enough) {
         (None, _) => Say::new("enough-unknown"),
         (Some(_), None) => Say::new("enough-better-seed"),
         (Some(_), Some(seeds)) => say("enough-seeds").with("seeds", number(seeds)),
@@ -59,7 +68,7 @@ fn enough(ask: EnoughAsk, worth: Option<Outlook>) -> EnoughView {
     EnoughView {
         say_cells: say_cells.unwrap_or_else(|| say_seeds.clone()),
         say_seeds,
-        seeds,
+        seeds: enough,
         cells,
         of: ask,
     }

@@ -80,6 +80,7 @@ pub(super) fn last(
                 chipped: sown.treatment.chipped,
                 cold_weeks: sown.treatment.cold_weeks,
             },
+            plan: None,
         },
     }))
 }

@@ -6,7 +6,7 @@ mod last;
 mod tests;
 mod warnings;
 
-pub(crate) use enough::view as enough;
+pub(crate) use enough::{seeds as seeds_enough, view as enough};
 
 use crate::error::AppError;
 use crate::growth::{Learnt, growth_in, outlook_of};

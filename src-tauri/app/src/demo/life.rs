@@ -2,6 +2,7 @@
 
 use super::chance::Chance;
 use super::diary::Diary;
+use super::plans;
 use super::scenario::{Kept, Raise, Then, Where};
 use super::weather;
 use plumule_agronomy::{Curve, crops, day_temperature_at};
@@ -95,6 +96,7 @@ impl Life<'_> {
         }
         let packet = PacketId(self.diary.id(raise.packet));
         let crop = self.crop();
+        let plan = plans::answered(self.diary, raise);
         self.say(
             raise.day,
             (17, 30),
@@ -112,6 +114,7 @@ impl Life<'_> {
                 wanted: Some(raise.seeds * 2 / 3),
                 again_of: None,
                 treatment: Treatment::default(),
+                plan,
             }),
         );
         self.groups.push(Group {
@@ -378,7 +381,16 @@ impl Life<'_> {
         group.there -= number;
         let of = group.of;
         self.gone_on = true;
-        self.say(day, (17, 0), Content::Left(Left { of, number, how }));
+        self.say(
+            day,
+            (17, 0),
+            Content::Left(Left {
+                of,
+                number,
+                how,
+                reservation: None,
+            }),
+        );
     }
 
     /// Every group goes on into new trays, and its old tray is emptied.
@@ -458,7 +470,12 @@ impl Life<'_> {
             let (of, number) = (group.of, group.there);
             let how = Leaving::PlantedOut;
             if number > 0 {
-                let left = Content::Left(Left { of, number, how });
+                let left = Content::Left(Left {
+                    of,
+                    number,
+                    how,
+                    reservation: None,
+                });
                 self.diary.say(day, (17, 0), left);
             }
             // Seed that may yet come keeps a sowing alive.

@@ -7,6 +7,7 @@
 mod chance;
 mod diary;
 mod life;
+mod plans;
 mod scenario;
 mod weather;
 
@@ -23,6 +24,7 @@ use std::path::Path;
 pub fn plant(home: &Path, stamp: &Stamp) -> Result<(), AppError> {
     let mut diary = Diary::new(stamp);
     scenario::garden(&mut diary);
+    plans::plans(&mut diary);
     for (index, raise) in scenario::RAISED.iter().enumerate() {
         life::play(&mut diary, raise, index);
     }

@@ -207,7 +207,7 @@ impl Growth {
     }
 
     /// Seedlings in the end, on average.
-    fn mean_final(&self) -> f64 {
+    pub(crate) fn mean_final(&self) -> f64 {
         f64::from(self.seeds) * self.outlook.mean() * self.crop.seedlings_per_seed.max(1.0)
     }
 

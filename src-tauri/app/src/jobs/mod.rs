@@ -30,6 +30,7 @@ mod read;
 mod season;
 #[cfg(test)]
 mod season_tests;
+mod sow;
 mod sow_on;
 mod stocktake;
 #[cfg(test)]
@@ -45,6 +46,7 @@ pub(crate) use away::{
 pub(crate) use feel::pace;
 pub(crate) use frost::{low_in, warmer_by};
 pub(crate) use germination::test_looks;
+pub(crate) use sow::true_leaves_of;
 pub(crate) use tray::LivingTray;
 
 use crate::growth::{Growth, growth_at};
@@ -119,7 +121,10 @@ impl Job {
 
     /// It is about seed, which stands in no place.
     pub(crate) fn of_seed(&self) -> bool {
-        matches!(self.kind, JobKind::CountTheTest | JobKind::Stocktake)
+        matches!(
+            self.kind,
+            JobKind::Sow | JobKind::CountTheTest | JobKind::Stocktake
+        )
     }
 
     fn in_tray(mut self, tray: &LivingTray<'_>) -> Self {
@@ -157,6 +162,7 @@ pub(crate) fn kind_word(kind: JobKind) -> &'static str {
         JobKind::PotOn => "pot_on",
         JobKind::HardenOff => "harden_off",
         JobKind::PlantOut => "plant_out",
+        JobKind::Sow => "sow",
         JobKind::CountTheTest => "count_the_test",
         JobKind::Stocktake => "stocktake",
     }
@@ -205,6 +211,7 @@ impl<'a> Plan<'a> {
             jobs.extend(lid::job(self, place));
             jobs.extend(evening::close_the_lid(self, place));
         }
+        jobs.extend(sow::jobs(self));
         jobs.extend(germination::jobs(self));
         jobs.extend(stocktake::job(self));
         for tray in &self.trays {

@@ -64,6 +64,12 @@ pub(crate) fn living(sowing: &SowingState) -> u32 {
 }
 
 impl<'a> Case<'a> {
+    /// Seedlings in the end, on average, by what was seen; none before it can be
+    /// judged.
+    pub(crate) fn expected_final(&self) -> Option<f64> {
+        Some(self.judge()?.posterior?.expected_final())
+    }
+
     /// None for a sowing that has ended or gone on, or is not far enough.
     pub(super) fn judge(&self) -> Option<Judged<'a>> {
         let (growth, plants) = (self.growth, &self.sowing.plants);

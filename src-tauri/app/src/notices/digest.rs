@@ -46,8 +46,14 @@ impl Page<'_> {
             .into_iter()
             .map(|((_, kind), jobs)| {
                 let key = words::key("notice", kind_word(kind));
-                let plants = jobs.iter().flat_map(|job| self.plants(job)).collect();
-                self.counted(&key, jobs.len(), plants)
+                let crops = if kind == JobKind::Sow {
+                    let named = jobs.iter().filter_map(|job| job.why.args.get("crop"));
+                    Arg::List(named.cloned().collect())
+                } else {
+                    let plants = jobs.iter().flat_map(|job| self.plants(job));
+                    self.plan.crops(plants)
+                };
+                self.counted(&key, jobs.len(), crops)
             })
             .collect()
     }
@@ -76,10 +82,10 @@ impl Page<'_> {
         }
     }
 
-    fn counted(&self, key: &str, count: usize, plants: Vec<Plants>) -> String {
+    fn counted(&self, key: &str, count: usize, crops: Arg) -> String {
         let say = Say::new(key)
             .with("count", Arg::Number(count as f64))
-            .with("crops", self.plan.crops(plants.into_iter()));
+            .with("crops", crops);
         self.render(&say)
     }
 

@@ -3,9 +3,11 @@
 use super::crop_named;
 use super::record::History;
 use crate::error::AppError;
+use crate::names::Names;
 use crate::view::{CropNumbers, ResultsAsked};
 use chrono::Datelike;
 use plumule_journal::Journal;
+use plumule_journal::content::Wares;
 use plumule_journal::id::BatchId;
 use plumule_journal::state::{BatchState, Parent, PlantsState};
 use plumule_journal::subject::Plants;
@@ -23,14 +25,7 @@ pub(super) fn by_crop(
         if !wanted || asked.crop.as_ref().is_some_and(|of| *of != crop) {
             return;
         }
-        let sums = by_crop.entry(crop).or_insert_with_key(|crop| CropNumbers {
-            crop: crop_named(crop),
-            growing: 0,
-            ready: 0,
-            planted_out: 0,
-            sold: 0,
-            given_away: 0,
-        });
+        let sums = by_crop.entry(crop).or_insert_with_key(|crop| none(crop));
         let numbers = &plants.numbers;
         let here = if plants.ended.is_some() {
             0
@@ -58,9 +53,37 @@ pub(super) fn by_crop(
         let year = batch.opened_by.at.local.year();
         add(crop(history, &batches, batch), year, &batch.plants);
     }
-    let any =
-        |it: &CropNumbers| it.growing + it.ready + it.planted_out + it.sold + it.given_away > 0;
-    Ok(by_crop.into_values().filter(any).collect())
+    for kept in journal.reservations()? {
+        let crop = match &kept.described.of {
+            Wares::Plants { of } => Names(journal).plants(*of)?.crop,
+            Wares::Crop { crop, .. } => crop.clone(),
+        };
+        if asked.crop.as_ref().is_none_or(|of| *of == crop) {
+            let sums = by_crop.entry(crop).or_insert_with_key(|crop| none(crop));
+            sums.reserved = sums.reserved.saturating_add(kept.remaining());
+        }
+    }
+    let any = |it: &CropNumbers| {
+        it.growing + it.ready + it.reserved + it.planted_out + it.sold + it.given_away > 0
+    };
+    let free = |mut it: CropNumbers| {
+        it.free = i32::try_from(i64::from(it.ready) - i64::from(it.reserved)).unwrap_or(0);
+        it
+    };
+    Ok(by_crop.into_values().filter(any).map(free).collect())
+}
+
+fn none(crop: &str) -> CropNumbers {
+    CropNumbers {
+        crop: crop_named(crop),
+        growing: 0,
+        ready: 0,
+        reserved: 0,
+        free: 0,
+        planted_out: 0,
+        sold: 0,
+        given_away: 0,
+    }
 }
 
 /// The crop of a batch: of the sowing it came from, or as it was started.

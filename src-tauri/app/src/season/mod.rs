@@ -37,7 +37,7 @@ pub(crate) fn season_view(picture: &Picture, crop: &Crop, today: NaiveDate) -> O
 /// The dates of a season.
 pub(crate) struct Season {
     pub(crate) sow: Window,
-    set_out: Window,
+    pub(crate) set_out: Window,
     pub(crate) last_useful: Option<NaiveDate>,
 }
 

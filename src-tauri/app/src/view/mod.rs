@@ -16,6 +16,7 @@ mod seed;
 mod settings;
 mod timeline;
 mod tray;
+mod year;
 
 pub use bench::*;
 pub use common::*;
@@ -32,3 +33,4 @@ pub use seed::*;
 pub use settings::*;
 pub use timeline::*;
 pub use tray::*;
+pub use year::*;

@@ -118,6 +118,10 @@ pub struct CropNumbers {
     pub growing: u32,
     /// Called ready and still there.
     pub ready: u32,
+    /// Kept for somebody, and still to be handed over.
+    pub reserved: u32,
+    /// Ready and kept for nobody; below 0 where more are kept than are ready.
+    pub free: i32,
     /// Planted out.
     pub planted_out: u32,
     /// Sold.

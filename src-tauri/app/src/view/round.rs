@@ -1,6 +1,6 @@
 //! The round: what is due now, place by place.
 
-use super::{PlaceHead, PlantsLine, PlantsRef, RangeView, VerdictView};
+use super::{PlaceHead, PlanSow, PlantsLine, PlantsRef, RangeView, VerdictView};
 use crate::say::Say;
 use chrono::{NaiveDate, NaiveDateTime};
 use serde::{Deserialize, Serialize};
@@ -73,6 +73,8 @@ pub struct SeedJob {
     pub job: JobView,
     /// The germination test it is about, and its packet.
     pub test: Option<TestHead>,
+    /// The plan it is about, and what to sow for it.
+    pub plan: Option<PlanSow>,
 }
 
 /// A germination test, in short.
@@ -174,6 +176,8 @@ pub enum JobKind {
     PlantOut,
     /// All has gone from a tray: empty it.
     EmptyTheTray,
+    /// Sow for a plan.
+    Sow,
     /// Count the sprouted seeds of a germination test.
     CountTheTest,
     /// Go through the packets.

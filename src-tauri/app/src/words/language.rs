@@ -86,6 +86,11 @@ macro_rules! all_files {
             include_str!(concat!(
                 "../../../../ui/src/text/",
                 $language,
+                "/later/plans.ftl"
+            )),
+            include_str!(concat!(
+                "../../../../ui/src/text/",
+                $language,
                 "/later/season.ftl"
             )),
             include_str!(concat!(

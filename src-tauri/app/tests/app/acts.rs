@@ -68,6 +68,7 @@ pub(crate) fn sow(packet: &str, into: TrayChoice, cells: Vec<u16>, seeds: u32) -
         wanted: Some(8),
         again_of: None,
         treatment: TreatmentForm::default(),
+        plan: None,
     }
 }
 

@@ -48,6 +48,7 @@ fn in_spring_here() {
     let app = planted(one.path(), now);
     is_a_garden_in_every_stage(&app, now);
     has_something_of_every_sort_to_do(&app, now);
+    plans_and_keeps(&app, now);
     tells_its_stories(&app, now);
     // And it is the same every time.
     let again = planted(two.path(), now);
@@ -62,6 +63,7 @@ fn in_spring_on_the_other_half_of_the_earth() {
     let app = planted(home.path(), now);
     is_a_garden_in_every_stage(&app, now);
     has_something_of_every_sort_to_do(&app, now);
+    plans_and_keeps(&app, now);
 }
 
 fn is_a_garden_in_every_stage(app: &App, now: DateTime<Utc>) {
@@ -109,6 +111,20 @@ fn is_a_garden_in_every_stage(app: &App, now: DateTime<Utc>) {
     assert!(past.len() > 40, "{} past trays", past.len());
     let past: Vec<&PlantsLine> = past.iter().flat_map(|tray| &tray.plants).collect();
     past.iter().for_each(|plants| balance(&plants.numbers));
+}
+
+/// Two plans, of which one was sown for, and plants kept for somebody.
+fn plans_and_keeps(app: &App, now: DateTime<Utc>) {
+    let year = app.year(&stamp(now, 3)).unwrap();
+    said::all(&year);
+    assert_eq!(year.plans.len(), 2);
+    assert!(year.plans.iter().any(|plan| plan.stands.is_some()));
+    let troubles: Vec<_> = year.plans.iter().map(|plan| &plan.trouble).collect();
+    assert_eq!(troubles, [&None, &None]);
+    assert_eq!(year.reservations.len(), 1);
+    let windows = year.windows.unwrap();
+    assert!(windows.rows.len() > 10, "{} rows", windows.rows.len());
+    assert!(windows.from <= year.today && year.today <= windows.to);
 }
 
 fn has_something_of_every_sort_to_do(app: &App, now: DateTime<Utc>) {
@@ -223,6 +239,7 @@ fn a_late_tray_says_how_many_to_sow_beside_it_and_that_links_them() {
         wanted: sow.wanted,
         again_of: Some(old),
         treatment: TreatmentForm::default(),
+        plan: None,
     };
     let answer = app.act(&stamp(now, 4), request(act)).unwrap();
     let Answer::Written {

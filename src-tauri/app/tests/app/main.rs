@@ -14,6 +14,7 @@ mod labels;
 mod notices;
 mod phone;
 mod photos;
+mod plans;
 mod results;
 mod said;
 mod scenes;

@@ -139,6 +139,8 @@ const FAMILIES: &[&str] = &[
     "saved-",
     "saving-",
     "import-",
+    "plan-",
+    "windows-",
 ];
 
 #[test]

@@ -4,6 +4,7 @@
 //! it is added; whether it adds up is seen after the fold, in [`settle`].
 
 mod garden;
+mod plan;
 mod plants;
 mod round;
 mod season;
@@ -103,6 +104,8 @@ pub(crate) fn content(check: &mut Check, content: &Content) -> Result<(), Error>
         C::TestCounted(what) => seed::test_counted(check, what),
         C::TestClosed(what) => seed::test_closed(check, what),
         C::ToBuy(what) => seed::to_buy(what),
+        C::PlanDescribed(what) => plan::described(check, what),
+        C::Reserved(what) => plan::reserved(check, what),
         C::TrayDescribed(what) => tray::described(check, what),
         C::TrayMoved(what) => {
             living_tray(check, what.tray)?;
@@ -158,6 +161,8 @@ fn unknown(subject: Subject) -> &'static str {
         Subject::Batch(_) => "batch_unknown",
         Subject::Test(_) => "test_unknown",
         Subject::Item(_) => "item_unknown",
+        Subject::Plan(_) => "plan_unknown",
+        Subject::Reservation(_) => "reservation_unknown",
     }
 }
 

@@ -48,6 +48,9 @@ pub(super) fn sown(check: &Check, what: &Sown) -> Result<(), Error> {
         );
     }
     treatment(what.treatment)?;
+    if let Some(plan) = what.plan {
+        known(check, Subject::Plan(plan))?;
+    }
     what.again_of
         .map_or(Ok(()), |of| known(check, Subject::Sowing(of)))
 }
@@ -143,9 +146,10 @@ pub(super) fn went_on(check: &Check, what: &WentOn) -> Result<(), Error> {
     Ok(())
 }
 
-pub(super) fn left(check: &Check, what: &Left) -> Result<(), Error> {
+pub(super) fn left(check: &mut Check, what: &Left) -> Result<(), Error> {
     some(what.number, MAX_NUMBER)?;
-    living(check, what.of).map(drop)
+    living(check, what.of)?;
+    super::plan::leaves_enough(check, what)
 }
 
 fn sowing(check: &Check, of: &OfSowing) -> Result<SowingState, Error> {

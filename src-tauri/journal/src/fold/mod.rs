@@ -8,6 +8,7 @@ mod garden;
 mod held;
 mod packet;
 mod place;
+mod plan;
 mod plants;
 mod seed;
 mod sowing;
@@ -17,8 +18,8 @@ pub(crate) use held::Held;
 
 use crate::error::Error;
 use crate::state::{
-    BatchState, GardenState, ItemState, PacketState, PlaceState, PlantsState, SowingState,
-    TestState, TrayState,
+    BatchState, GardenState, ItemState, PacketState, PlaceState, PlanState, PlantsState,
+    ReservationState, SowingState, TestState, TrayState,
 };
 use crate::subject::{Plants, Subject};
 use crate::words::Standing;
@@ -35,6 +36,8 @@ pub(crate) enum State {
     Batch(BatchState),
     Test(TestState),
     Item(ItemState),
+    Plan(PlanState),
+    Reservation(ReservationState),
 }
 
 impl State {
@@ -49,6 +52,8 @@ impl State {
             State::Batch(state) => state.plants.ended.is_none(),
             State::Test(state) => state.closed.is_none(),
             State::Item(state) => state.described.standing == Standing::Wanted,
+            State::Plan(state) => !state.described.ended,
+            State::Reservation(state) => state.remaining() > 0,
         }
     }
 
@@ -72,6 +77,8 @@ impl State {
             State::Batch(state) => serde_json::to_string(state),
             State::Test(state) => serde_json::to_string(state),
             State::Item(state) => serde_json::to_string(state),
+            State::Plan(state) => serde_json::to_string(state),
+            State::Reservation(state) => serde_json::to_string(state),
         }?)
     }
 
@@ -89,6 +96,8 @@ impl State {
             Subject::Batch(_) => State::Batch(read(text)?),
             Subject::Test(_) => State::Test(read(text)?),
             Subject::Item(_) => State::Item(read(text)?),
+            Subject::Plan(_) => State::Plan(read(text)?),
+            Subject::Reservation(_) => State::Reservation(read(text)?),
         })
     }
 }
@@ -104,6 +113,8 @@ pub(crate) fn kind(subject: Subject) -> &'static str {
         Subject::Batch(_) => "batch",
         Subject::Test(_) => "test",
         Subject::Item(_) => "item",
+        Subject::Plan(_) => "plan",
+        Subject::Reservation(_) => "reservation",
     }
 }
 
@@ -118,6 +129,8 @@ pub(crate) fn fold(subject: Subject, held: &[Held]) -> Option<State> {
         Subject::Batch(id) => sowing::batch(id, held).map(State::Batch),
         Subject::Test(id) => seed::test(id, held).map(State::Test),
         Subject::Item(id) => seed::item(id, held).map(State::Item),
+        Subject::Plan(id) => plan::plan(id, held).map(State::Plan),
+        Subject::Reservation(id) => plan::reservation(id, held).map(State::Reservation),
     }
 }
 

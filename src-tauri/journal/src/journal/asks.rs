@@ -7,12 +7,14 @@ use crate::device::Device;
 use crate::entry::Line;
 use crate::error::Error;
 use crate::fold::State;
-use crate::id::{BatchId, EntryId, ItemId, PacketId, PlaceId, SowingId, TestId, TrayId};
+use crate::id::{
+    BatchId, EntryId, ItemId, PacketId, PlaceId, PlanId, ReservationId, SowingId, TestId, TrayId,
+};
 use crate::label;
 use crate::stamp::Stamp;
 use crate::state::{
-    BatchState, GardenState, ItemState, PacketState, PlaceState, Reading, SowingState, TestState,
-    TrayState,
+    BatchState, GardenState, ItemState, PacketState, PlaceState, PlanState, Reading,
+    ReservationState, SowingState, TestState, TrayState,
 };
 use crate::store::read;
 use crate::subject::Subject;
@@ -120,6 +122,32 @@ impl Journal {
         /// Something to buy.
         item, ItemId, Item, ItemState
     );
+
+    one!(
+        /// A plan.
+        plan, PlanId, Plan, PlanState
+    );
+    one!(
+        /// Plants kept for somebody.
+        reservation, ReservationId, Reservation, ReservationState
+    );
+
+    /// Plans that have not ended and of which something was said since an
+    /// instant, the last touched last.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn plans_touched_since(&self, since: DateTime<Utc>) -> Result<Vec<PlanState>, Error> {
+        read::living(&self.db, "plan", since.timestamp_millis())
+    }
+
+    /// Plants that are kept for somebody, the last touched last.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn reservations(&self) -> Result<Vec<ReservationState>, Error> {
+        read::living(&self.db, "reservation", i64::MIN)
+    }
 
     /// Germination tests that have not been closed.
     ///

@@ -15,7 +15,7 @@ use proptest::prelude::*;
 pub(super) type Step = (u8, u8, u8, u8);
 
 pub(super) fn steps(most: usize) -> impl Strategy<Value = Vec<Step>> {
-    prop::collection::vec((0_u8..32, 0_u8..6, 0_u8..12, 0_u8..30), 1..most)
+    prop::collection::vec((0_u8..36, 0_u8..6, 0_u8..12, 0_u8..30), 1..most)
 }
 
 fn plants(n: u8) -> crate::subject::Plants {
@@ -127,6 +127,25 @@ fn content((what, on, number, _): Step) -> Content {
             note: String::new(),
             standing: [Standing::Wanted, Standing::Bought, Standing::Dropped]
                 [usize::from(number % 3)],
+        }),
+        31 => C::PlanDescribed(PlanDescribed {
+            wanted: n + 1,
+            ended: number % 4 == 3,
+            ..planned(50 + u128::from(on % 2))
+        }),
+        32 => C::Reserved(Reserved {
+            released: number % 4 == 3,
+            ..reserved(52 + u128::from(number % 2), of, n + 1)
+        }),
+        33 => C::Sown(Sown {
+            plan: Some(PlanId(id(50 + u128::from(on % 2)))),
+            ..sown(21 + u128::from(number % 2), tray_n, some, n + 4)
+        }),
+        34 => C::Left(Left {
+            of,
+            number: n,
+            how: Leaving::Sold,
+            reservation: Some(ReservationId(id(52 + u128::from(number % 2)))),
         }),
         _ => C::HeatOff(HeatOff {
             place: PlaceId(id(PLACE)),

@@ -11,6 +11,7 @@ mod laws;
 mod merging;
 mod newer;
 mod photos;
+mod planned;
 mod plans;
 mod questions;
 mod recovery;

@@ -35,6 +35,16 @@ fn every_question_is_asked_first() {
     assert_eq!(question.args["before"], Value::Number(9.0));
     asked.insert(question.code);
 
+    let mut stall = World::new();
+    let seven = Content::Reserved(reserved(52, batch(30), 7));
+    let question = stall.asks("more_reserved_than_raised", 1, seven);
+    assert_eq!(question.args["raised"], Value::Number(6.0));
+    asked.insert(question.code);
+    let sold = left(batch(30), 1, Leaving::Sold);
+    let question = stall.asks("others_were_promised", 2, sold);
+    assert_eq!(question.args["rest"], Value::Number(5.0));
+    asked.insert(question.code);
+
     let stamp = world.stamp(40);
     let wish = |confirmed| Wish {
         contents: vec![counted(sowing(20), 18)],

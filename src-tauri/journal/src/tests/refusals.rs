@@ -262,6 +262,24 @@ fn provocations() -> BTreeMap<&'static str, Provoke> {
             };
             write(w, vec![Content::Noted(noted)])
         }),
+        ("plan_unknown", |w| {
+            let sown = Sown {
+                plan: Some(PlanId(id(50))),
+                ..sown(21, 11, cells(0, 4), 8)
+            };
+            write(w, vec![Content::Sown(sown)])
+        }),
+        ("reservation_unknown", |w| {
+            let left = Left {
+                of: batch(30),
+                number: 1,
+                how: Leaving::Sold,
+                reservation: Some(ReservationId(id(52))),
+            };
+            write(w, vec![Content::Left(left)])
+        }),
+        ("plan_too_far_ahead", |w| write(w, vec![plan_for(800)])),
+        ("plan_day_is_past", |w| write(w, vec![plan_for(-1)])),
         ("saved_from_f1", |w| {
             w.at(1, vec![packet_with(|p| p.f1 = true)]);
             let saved = packet(3);
@@ -528,5 +546,14 @@ fn frost(spring: Option<(f64, u32)>) -> Content {
             full_years: 9,
         }),
         autumn: None,
+    })
+}
+
+/// A plan for a day so many days off.
+fn plan_for(days: i64) -> Content {
+    let day = stamp(1).happened().local.date() + chrono::Duration::days(days);
+    Content::PlanDescribed(PlanDescribed {
+        rhythm: Rhythm::By { day },
+        ..planned(50)
     })
 }

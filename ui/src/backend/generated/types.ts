@@ -296,7 +296,51 @@ item: string,
 /**
  * `wanted`, `bought` or `dropped`.
  */
-standing: string, } | { "do": "describe_place", 
+standing: string, } | { "do": "plan", 
+/**
+ * Which.
+ */
+id: string | null, 
+/**
+ * What it says.
+ */
+plan: PlanForm, } | { "do": "end_plan", 
+/**
+ * Which.
+ */
+plan: string, } | { "do": "reserve", 
+/**
+ * Of what.
+ */
+of: WaresForm, 
+/**
+ * How many.
+ */
+number: number, 
+/**
+ * For whom; may be empty.
+ */
+note: string, } | { "do": "release", 
+/**
+ * Reservation.
+ */
+reservation: string, } | { "do": "hand_over", 
+/**
+ * Crop key or own word.
+ */
+crop: string, 
+/**
+ * How many.
+ */
+number: number, 
+/**
+ * `sold`, `given_away` or `planted_out`.
+ */
+how: string, 
+/**
+ * Reservation.
+ */
+reservation: string | null, } | { "do": "describe_place", 
 /**
  * The place.
  */
@@ -380,7 +424,11 @@ again_of: string | null,
 /**
  * What was done to the seed before, and what it goes through first.
  */
-treatment: TreatmentForm, } | { "do": "start_batch", 
+treatment: TreatmentForm, 
+/**
+ * The plan that it answers.
+ */
+plan: string | null, } | { "do": "start_batch", 
 /**
  * `cuttings`, `tubers`, `bulbs` or `plugs`.
  */
@@ -898,6 +946,14 @@ growing: number,
  */
 ready: number, 
 /**
+ * Kept for somebody, and still to be handed over.
+ */
+reserved: number, 
+/**
+ * Ready and kept for nobody; below 0 where more are kept than are ready.
+ */
+free: number, 
+/**
  * Planted out.
  */
 planted_out: number, 
@@ -1298,6 +1354,19 @@ spring: FrostSpreadForm | null,
 autumn: FrostSpreadForm | null, };
 
 /**
+ * The odds of frost on a day.
+ */
+export type FrostPoint = { 
+/**
+ * The day.
+ */
+day: string, 
+/**
+ * From 0 to 1.
+ */
+chance: number, };
+
+/**
  * What a record of daily minima would give.
  */
 export type FrostPreview = { 
@@ -1595,7 +1664,7 @@ bought: boolean, };
 /**
  * The kinds of job; each has a message `job-…`.
  */
-export type JobKind = "say_where" | "frost_tonight" | "bring_in" | "close_the_lid" | "look_over" | "before_you_go" | "into_the_light" | "cover_off" | "cooler_now" | "end_of_the_cold_weeks" | "sow_on" | "look_for_seedlings" | "it_is_late" | "feel_the_compost" | "read_the_thermometer" | "look_for_legginess" | "last_chance" | "open_the_lid" | "thin" | "prick_out" | "feed" | "pot_on" | "harden_off" | "plant_out" | "empty_the_tray" | "count_the_test" | "stocktake";
+export type JobKind = "say_where" | "frost_tonight" | "bring_in" | "close_the_lid" | "look_over" | "before_you_go" | "into_the_light" | "cover_off" | "cooler_now" | "end_of_the_cold_weeks" | "sow_on" | "look_for_seedlings" | "it_is_late" | "feel_the_compost" | "read_the_thermometer" | "look_for_legginess" | "last_chance" | "open_the_lid" | "thin" | "prick_out" | "feed" | "pot_on" | "harden_off" | "plant_out" | "empty_the_tray" | "sow" | "count_the_test" | "stocktake";
 
 /**
  * One job.
@@ -2409,6 +2478,106 @@ place: PlaceHead,
 trays: Array<TrayLine>, };
 
 /**
+ * A plan as it is filled in.
+ */
+export type PlanForm = { 
+/**
+ * Crop key or own word.
+ */
+crop: string, 
+/**
+ * Variety; empty: any.
+ */
+variety: string, 
+/**
+ * From this packet; none: the best one.
+ */
+packet: string | null, 
+/**
+ * Plants wanted, of each sowing where there are several.
+ */
+wanted: number, 
+/**
+ * When.
+ */
+rhythm: RhythmForm, 
+/**
+ * Weeks from sowing to ready by the grower's own word; none: by the book.
+ */
+raise_weeks: number | null, };
+
+/**
+ * A packet that a plan may be sown from.
+ */
+export type PlanPacket = { 
+/**
+ * Its crop.
+ */
+crop: string, 
+/**
+ * Its id and name.
+ */
+of: Named, };
+
+/**
+ * A sowing that a plan asks for.
+ */
+export type PlanSow = { 
+/**
+ * The plan.
+ */
+plan: string, 
+/**
+ * The packet to sow from; none: choose one.
+ */
+packet: string | null, 
+/**
+ * For so many plants.
+ */
+wanted: number, 
+/**
+ * The day from which it is to be made.
+ */
+from: string, };
+
+/**
+ * A plan and how it stands.
+ */
+export type PlanView = { 
+/**
+ * Id.
+ */
+plan: string, 
+/**
+ * Crop.
+ */
+crop: CropName, 
+/**
+ * As it was filled in.
+ */
+form: PlanForm, 
+/**
+ * What is planned.
+ */
+say: Say, 
+/**
+ * What is there and expected of it; none before anything was sown.
+ */
+stands: Say | null, 
+/**
+ * The next sowing, with its reckoning.
+ */
+next: Say | null, 
+/**
+ * What stands in its way: too late, not known how long it takes.
+ */
+trouble: Say | null, 
+/**
+ * To sow from it; none where no sowing is to come.
+ */
+sow: PlanSow | null, };
+
+/**
  * Plants in a tray, in one line.
  */
 export type PlantsLine = { 
@@ -2631,6 +2800,39 @@ step: string,
 at: string, };
 
 /**
+ * Plants kept for somebody.
+ */
+export type ReservationView = { 
+/**
+ * Id.
+ */
+reservation: string, 
+/**
+ * Crop.
+ */
+crop: CropName, 
+/**
+ * Variety; may be empty.
+ */
+variety: string, 
+/**
+ * The label of their tray, where some plants are meant.
+ */
+tray: string | null, 
+/**
+ * Still to be handed over.
+ */
+remaining: number, 
+/**
+ * Of those, ready now.
+ */
+ready: number, 
+/**
+ * For whom.
+ */
+note: string, };
+
+/**
  * What is asked of the years.
  */
 export type ResultsAsked = { 
@@ -2680,6 +2882,43 @@ left_out: number,
  * What became of the plants of those years.
  */
 numbers: Array<CropNumbers>, };
+
+/**
+ * When the plants of a plan are wanted, or sown.
+ */
+export type RhythmForm = { "as": "by", 
+/**
+ * The day.
+ */
+day: string, } | { "as": "sale", 
+/**
+ * The day of the sale.
+ */
+day: string, 
+/**
+ * So many in a hundred over those wanted.
+ */
+over_percent: number, } | { "as": "every", 
+/**
+ * Weeks.
+ */
+weeks: number, 
+/**
+ * The first day.
+ */
+from: string, 
+/**
+ * The last day.
+ */
+to: string, } | { "as": "true_leaves", 
+/**
+ * The first day.
+ */
+from: string, 
+/**
+ * The last day.
+ */
+to: string, };
 
 /**
  * The home screen.
@@ -2732,6 +2971,23 @@ key: string,
 args: { [key in string]: Arg }, };
 
 /**
+ * The dates of one season.
+ */
+export type SeasonSpan = { 
+/**
+ * First and last day to sow.
+ */
+sow: [string, string], 
+/**
+ * First and last day to set out; none where it is sown where it grows.
+ */
+set_out: [string, string] | null, 
+/**
+ * The last day on which sowing is of use.
+ */
+last_useful: string | null, };
+
+/**
  * How a day stands to the days for sowing.
  */
 export type SeasonStanding = "early" | "now" | "late";
@@ -2772,7 +3028,11 @@ job: JobView,
 /**
  * The germination test it is about, and its packet.
  */
-test: TestHead | null, };
+test: TestHead | null, 
+/**
+ * The plan it is about, and what to sow for it.
+ */
+plan: PlanSow | null, };
 
 /**
  * The seed box.
@@ -3472,6 +3732,23 @@ until: string | null,
 choices: Array<Choice>, };
 
 /**
+ * What is kept for somebody.
+ */
+export type WaresForm = { "type": "plants", 
+/**
+ * Which.
+ */
+plants: PlantsRef, } | { "type": "crop", 
+/**
+ * Crop key or own word.
+ */
+crop: string, 
+/**
+ * Variety; empty: any.
+ */
+variety: string, };
+
+/**
  * A line as it was first written.
  */
 export type Was = { 
@@ -3483,6 +3760,57 @@ at: string,
  * In words.
  */
 say: Say, };
+
+/**
+ * The windows of a crop.
+ */
+export type WindowRow = { 
+/**
+ * The crop.
+ */
+crop: CropName, 
+/**
+ * Its seasons of which some part lies in the twelve months.
+ */
+seasons: Array<SeasonSpan>, 
+/**
+ * Of the season that comes or is, a sentence each.
+ */
+says: Array<Say>, };
+
+/**
+ * Twelve months with the windows of the grower's crops.
+ */
+export type WindowsView = { 
+/**
+ * The first day, the first of a month.
+ */
+from: string, 
+/**
+ * The last day, the last of a month.
+ */
+to: string, 
+/**
+ * The odds of frost, as a line: of a later one in spring, of an earlier
+ * one in autumn; 1 in winter.
+ */
+frost: Array<FrostPoint>, 
+/**
+ * From a record of minima; else from the usual dates, which know no odds.
+ */
+by_record: boolean, 
+/**
+ * In words.
+ */
+say: Say, 
+/**
+ * A crop a row, the first to be sown first.
+ */
+rows: Array<WindowRow>, 
+/**
+ * Crops of which the crop book knows no weeks.
+ */
+without: Array<CropName>, };
 
 /**
  * How far long work is.
@@ -3513,3 +3841,32 @@ outcome: Outcome | null,
  * What went wrong; `cancelled` if it was called off.
  */
 error: AppError | null, };
+
+/**
+ * What the Year screen shows beside what the years gave.
+ */
+export type YearView = { 
+/**
+ * Today, by the garden.
+ */
+today: string, 
+/**
+ * The sowing windows; none without a last frost date.
+ */
+windows: WindowsView | null, 
+/**
+ * Plans that have not ended, the next to be sown first.
+ */
+plans: Array<PlanView>, 
+/**
+ * Packets in use, for a plan.
+ */
+packets: Array<PlanPacket>, 
+/**
+ * Keys of the crop book.
+ */
+crops: Array<string>, 
+/**
+ * Plants kept for somebody.
+ */
+reservations: Array<ReservationView>, };

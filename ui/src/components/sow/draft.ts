@@ -25,6 +25,8 @@ export interface SowDraft {
   time: string;
   /** The sowing that it repeats or stands beside. */
   againOf: string | null;
+  /** The plan that it answers. */
+  plan: string | null;
   /** What is set in without seed. */
   origin: 'cuttings' | 'tubers' | 'bulbs' | 'plugs';
   crop: string;
@@ -47,6 +49,7 @@ export const sowDraft = (rest: Partial<SowDraft> = {}): SowDraft => ({
   day: '',
   time: '08:00',
   againOf: null,
+  plan: null,
   origin: 'cuttings',
   crop: '',
   variety: '',

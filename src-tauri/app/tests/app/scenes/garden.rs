@@ -370,6 +370,7 @@ impl Garden {
             wanted,
             again_of: again,
             treatment,
+            plan: None,
         };
         let Answer::Written { tray, sowing, .. } = self.at(when, act) else {
             panic!("not sown: {packet}");
