@@ -139,6 +139,7 @@ job-pot-on = umtopfen
 job-harden-off = abhärten
 job-plant-out = auspflanzen
 job-count-the-test = Keimprobe auszählen
+job-sow = säen
 job-stocktake = Saatgut-Inventur
 
 ## Why something is to be done
@@ -334,6 +335,45 @@ why-count-the-test-last = { $crop }{ $variety }: { $seeds } Samen, { $days ->
         [one] ein Tag auf Papier
        *[other] { $days } Tage auf Papier
     }. Die meisten, die keimen können, haben es getan: noch einmal zählen, dann die Probe abschließen.
+why-sow-by = { $crop }{ $variety }: { $wanted ->
+    [one] eine Pflanze
+   *[other] { $wanted } Pflanzen
+}, fertig bis { $day }. { $own ->
+    [1] Nach deiner Angabe dauert das { $longest } Tage.
+   *[other] Das dauert bis zu { $longest } Tage, davon { $up } bis zum Aufgehen.
+} { $seeds ->
+    [0] {""}
+   *[other] { $seeds } Samen säen.
+} Sinnvoll bis { $last }.
+why-sow-sale = { $crop }{ $variety }: { $wanted ->
+    [one] eine Pflanze
+   *[other] { $wanted } Pflanzen
+} für den Verkauf am { $day }, die Reserve mitgezählt. { $own ->
+    [1] Nach deiner Angabe dauert das { $longest } Tage.
+   *[other] Das dauert bis zu { $longest } Tage, davon { $up } bis zum Aufgehen.
+} { $seeds ->
+    [0] {""}
+   *[other] { $seeds } Samen säen.
+} Sinnvoll bis { $last }.
+why-sow-again = { $crop }{ $variety }: { $expected } von { $wanted } sind vorhanden oder zu erwarten, für { $day }. Für { $plants } weitere säen{ $seeds ->
+    [0] {""}
+   *[other] , { $seeds } Samen
+}. Sinnvoll bis { $last }.
+why-sow-every = { $crop }{ $variety }: { $weeks ->
+    [one] eine Woche
+   *[other] { $weeks } Wochen
+} von einer Aussaat zur nächsten. { $seeds ->
+    [0] Für { $plants } säen.
+   *[other] { $seeds } Samen für { $plants } säen.
+}
+why-sow-first = { $crop }{ $variety }: die erste Aussaat deines Plans. { $seeds ->
+    [0] Für { $plants } säen.
+   *[other] { $seeds } Samen für { $plants } säen.
+}
+why-sow-leaves = { $crop }{ $variety }: die letzte Aussaat hat echte Blätter. { $seeds ->
+    [0] Für { $plants } säen.
+   *[other] { $seeds } Samen für { $plants } säen.
+}
 why-stocktake = Bevor Saatgut bestellt wird: { $left ->
         [one] eine Tüte war
        *[other] { $left } Tüten waren

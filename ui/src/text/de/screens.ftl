@@ -270,4 +270,6 @@ cells-of = { $what }, { $cells ->
 round-seed = Saatgut
 round-sprouted = Gekeimt, von { $seeds }
 round-open-packet = Zur Tüte
+round-sow = Jetzt säen
+round-open-plan = Zum Plan
 round-open-stocktake = Zur Inventur

@@ -138,6 +138,7 @@ job-pot-on = pot on
 job-harden-off = harden off
 job-plant-out = plant out
 job-count-the-test = count the germination test
+job-sow = sow
 job-stocktake = stocktake of seed
 
 ## Why something is to be done
@@ -333,6 +334,46 @@ why-count-the-test-last = { $crop }{ $variety }: { $seeds } seeds, { $days ->
         [one] one day on paper
        *[other] { $days } days on paper
     }. Most that can sprout have: count once more, then close the test.
+why-sow-by = { $crop }{ $variety }: { $wanted ->
+    [one] one plant
+   *[other] { $wanted } plants
+} ready by { $day }. { $own ->
+    [1] By your own word that takes { $longest } days.
+   *[other] That takes up to { $longest } days, { $up } of them to come up.
+} { $seeds ->
+    [0] {""}
+   *[other] Sow { $seeds } seeds.
+} It is of use until { $last }.
+why-sow-sale = { $crop }{ $variety }: { $wanted ->
+    [one] one plant
+   *[other] { $wanted } plants
+} for the sale on { $day }, some over among them. { $own ->
+    [1] By your own word that takes { $longest } days.
+   *[other] That takes up to { $longest } days, { $up } of them to come up.
+} { $seeds ->
+    [0] {""}
+   *[other] Sow { $seeds } seeds.
+} It is of use until { $last }.
+why-sow-again = { $crop }{ $variety }: { $expected } of { $wanted } are there or expected for { $day }. Sow for { $plants } more{ $seeds ->
+    [0] {""}
+    [one] , one seed
+   *[other] , { $seeds } seeds
+}. It is of use until { $last }.
+why-sow-every = { $crop }{ $variety }: { $weeks ->
+    [one] a week
+   *[other] { $weeks } weeks
+} from one sowing to the next. { $seeds ->
+    [0] Sow for { $plants }.
+   *[other] Sow { $seeds } seeds for { $plants }.
+}
+why-sow-first = { $crop }{ $variety }: the first sowing of your plan. { $seeds ->
+    [0] Sow for { $plants }.
+   *[other] Sow { $seeds } seeds for { $plants }.
+}
+why-sow-leaves = { $crop }{ $variety }: the last sowing has its true leaves. { $seeds ->
+    [0] Sow for { $plants }.
+   *[other] Sow { $seeds } seeds for { $plants }.
+}
 why-stocktake = Before seed is ordered: { $left ->
         [one] one packet has
        *[other] { $left } packets have

@@ -270,4 +270,6 @@ cells-of = { $what }, { $cells ->
 round-seed = Seed
 round-sprouted = Sprouted, of { $seeds }
 round-open-packet = To the packet
+round-sow = Sow now
+round-open-plan = To the plan
 round-open-stocktake = To the stocktake

@@ -54,50 +54,7 @@ plan-too-late = Zu spät für { $plants ->
 plan-no-packet = Dafür gibt es keine Tüte mit Samen. Trage eine ein, oder kaufe Saatgut vor { $from }.
 plan-too-few-seeds = { $seeds } Samen sind nötig, und in der besten Tüte sind { $left }. Besorge mehr vor { $from }.
 
-job-sow = säen
-why-sow-by = { $crop }{ $variety }: { $wanted ->
-    [one] eine Pflanze
-   *[other] { $wanted } Pflanzen
-}, fertig bis { $day }. { $own ->
-    [1] Nach deiner Angabe dauert das { $longest } Tage.
-   *[other] Das dauert bis zu { $longest } Tage, davon { $up } bis zum Aufgehen.
-} { $seeds ->
-    [0] {""}
-   *[other] { $seeds } Samen säen.
-} Sinnvoll bis { $last }.
-why-sow-sale = { $crop }{ $variety }: { $wanted ->
-    [one] eine Pflanze
-   *[other] { $wanted } Pflanzen
-} für den Verkauf am { $day }, die Reserve mitgezählt. { $own ->
-    [1] Nach deiner Angabe dauert das { $longest } Tage.
-   *[other] Das dauert bis zu { $longest } Tage, davon { $up } bis zum Aufgehen.
-} { $seeds ->
-    [0] {""}
-   *[other] { $seeds } Samen säen.
-} Sinnvoll bis { $last }.
-why-sow-again = { $crop }{ $variety }: { $expected } von { $wanted } sind vorhanden oder zu erwarten, für { $day }. Für { $plants } weitere säen{ $seeds ->
-    [0] {""}
-   *[other] , { $seeds } Samen
-}. Sinnvoll bis { $last }.
-why-sow-every = { $crop }{ $variety }: { $weeks ->
-    [one] eine Woche
-   *[other] { $weeks } Wochen
-} von einer Aussaat zur nächsten. { $seeds ->
-    [0] Für { $plants } säen.
-   *[other] { $seeds } Samen für { $plants } säen.
-}
-why-sow-first = { $crop }{ $variety }: die erste Aussaat deines Plans. { $seeds ->
-    [0] Für { $plants } säen.
-   *[other] { $seeds } Samen für { $plants } säen.
-}
-why-sow-leaves = { $crop }{ $variety }: die letzte Aussaat hat echte Blätter. { $seeds ->
-    [0] Für { $plants } säen.
-   *[other] { $seeds } Samen für { $plants } säen.
-}
 notice-sow = { $crops } säen
-round-sow = Jetzt säen
-round-open-plan = Zum Plan
-
 line-plan-by = Geplant: { $wanted } { $crop }{ $variety } bis { $day }
 line-plan-sale = Geplant: { $wanted } { $crop }{ $variety } für einen Verkauf am { $day }
 line-plan-every = Geplant: { $wanted } { $crop }{ $variety } { $weeks ->

@@ -54,51 +54,7 @@ plan-too-late = Too late for { $plants ->
 plan-no-packet = There is no packet with seed in it for this. Add one, or buy seed before { $from }.
 plan-too-few-seeds = { $seeds } seeds are wanted and the best packet has { $left }. Get more before { $from }.
 
-job-sow = sow
-why-sow-by = { $crop }{ $variety }: { $wanted ->
-    [one] one plant
-   *[other] { $wanted } plants
-} ready by { $day }. { $own ->
-    [1] By your own word that takes { $longest } days.
-   *[other] That takes up to { $longest } days, { $up } of them to come up.
-} { $seeds ->
-    [0] {""}
-   *[other] Sow { $seeds } seeds.
-} It is of use until { $last }.
-why-sow-sale = { $crop }{ $variety }: { $wanted ->
-    [one] one plant
-   *[other] { $wanted } plants
-} for the sale on { $day }, some over among them. { $own ->
-    [1] By your own word that takes { $longest } days.
-   *[other] That takes up to { $longest } days, { $up } of them to come up.
-} { $seeds ->
-    [0] {""}
-   *[other] Sow { $seeds } seeds.
-} It is of use until { $last }.
-why-sow-again = { $crop }{ $variety }: { $expected } of { $wanted } are there or expected for { $day }. Sow for { $plants } more{ $seeds ->
-    [0] {""}
-    [one] , one seed
-   *[other] , { $seeds } seeds
-}. It is of use until { $last }.
-why-sow-every = { $crop }{ $variety }: { $weeks ->
-    [one] a week
-   *[other] { $weeks } weeks
-} from one sowing to the next. { $seeds ->
-    [0] Sow for { $plants }.
-   *[other] Sow { $seeds } seeds for { $plants }.
-}
-why-sow-first = { $crop }{ $variety }: the first sowing of your plan. { $seeds ->
-    [0] Sow for { $plants }.
-   *[other] Sow { $seeds } seeds for { $plants }.
-}
-why-sow-leaves = { $crop }{ $variety }: the last sowing has its true leaves. { $seeds ->
-    [0] Sow for { $plants }.
-   *[other] Sow { $seeds } seeds for { $plants }.
-}
 notice-sow = sow { $crops }
-round-sow = Sow now
-round-open-plan = To the plan
-
 line-plan-by = Planned: { $wanted } { $crop }{ $variety } by { $day }
 line-plan-sale = Planned: { $wanted } { $crop }{ $variety } for a sale on { $day }
 line-plan-every = Planned: { $wanted } { $crop }{ $variety } every { $weeks ->
