@@ -44,6 +44,8 @@ export function layoutFaults() {
       if (a.el.contains(b.el) || b.el.contains(a.el)) continue;
       // The bar and the toast lie beside the scrolling page, not over it.
       if (!!a.el.closest('main') !== !!b.el.closest('main')) continue;
+      // What is scrolled out of its own strip is not there to be pressed.
+      if ([a, b].some(({ el, box }) => box.bottom > (el.closest('aside')?.getBoundingClientRect().bottom ?? Infinity) + 1)) continue;
       // What sticks to the edge lies over what scrolls beneath it; either can be brought clear.
       if (!!a.el.closest('.sticks') !== !!b.el.closest('.sticks')) continue;
       if (a.el.closest('.scroller') && a.el.closest('.scroller') === b.el.closest('.scroller') && (a.el.matches('.head') || b.el.matches('.head'))) continue;

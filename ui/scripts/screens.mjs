@@ -5,6 +5,8 @@ const press = (name, role = 'button') => async (page) => page.getByRole(role, { 
 export const screens = [
   { name: 'start', scene: 'choose', hash: '#/round' },
   { name: 'round', hash: '#/round' },
+  { name: 'tour-round', scene: 'tour', hash: '#/round', steps: (page) => page.getByRole('button', { name: 'Not now' }).waitFor() },
+  { name: 'tour-tray', scene: 'tour', hash: '#/tray/t-k7', steps: (page) => page.getByRole('button', { name: 'Not now' }).waitFor() },
   { name: 'round-answered', hash: '#/round', steps: press('Moist') },
   { name: 'round-empty', scene: 'empty', hash: '#/round' },
   { name: 'round-quiet', scene: 'quiet', hash: '#/round' },

@@ -1,4 +1,5 @@
 import { asAppError, type Backend } from '../backend/backend';
+import type { Tour } from '../components/tour/tour.svelte';
 import type {
   Act,
   Answer,
@@ -73,6 +74,8 @@ export class Session {
   asked: Asked | null = $state(null);
   /** Goes up with every change: views ask again. */
   revision = $state(0);
+  /** The short tour, once it is there. */
+  tour: Tour | null = $state.raw(null);
   /** Plants to be sown again, for the bench. */
   again: Again | null = $state(null);
   /** A plan to be sown for, for the bench. */

@@ -56,6 +56,11 @@ macro_rules! all_files {
             include_str!(concat!(
                 "../../../../ui/src/text/",
                 $language,
+                "/later/tour.ftl"
+            )),
+            include_str!(concat!(
+                "../../../../ui/src/text/",
+                $language,
                 "/later/trays.ftl"
             )),
             include_str!(concat!(
@@ -197,6 +202,7 @@ impl Language {
                 "later/season.ftl",
                 "later/settings.ftl",
                 "later/sow.ftl",
+                "later/tour.ftl",
                 "later/tray.ftl",
                 "later/year.ftl",
                 "screens.ftl",
