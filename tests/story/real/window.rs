@@ -60,7 +60,7 @@ impl Window {
             sign,
             app: app.to_owned(),
         };
-        window.sees("Plumule|Round|damaged").await;
+        window.sees("Plumule|Round|Runde|damaged").await;
         window
     }
 
