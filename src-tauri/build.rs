@@ -9,6 +9,7 @@ const COMMANDS: &[&str] = &[
     "sitter_sheet",
     "trays",
     "tray",
+    "search",
     "seed",
     "packet",
     "read_packets",

@@ -11,7 +11,8 @@ use plumule_app::acts::ActRequest;
 use plumule_app::view::{
     Answer, BenchView, DeviceForm, EnoughAsk, EnoughView, FrostCsvOptions, FrostPreview,
     ImportForm, ImportView, NextNoticeView, NoticesView, PacketView, ResultsAsked, ResultsView,
-    RoundView, SeedView, SettingsView, SitterSheet, StartView, TrayView, TraysView, YearView,
+    RoundView, SearchView, SeedView, SettingsView, SitterSheet, StartView, TrayView, TraysView,
+    YearView,
 };
 use plumule_journal::stamp::Stamp;
 use tauri::ipc::Request;
@@ -52,6 +53,11 @@ pub async fn trays<R: Runtime>(app: AppHandle<R>) -> Reply<TraysView> {
 #[command]
 pub async fn tray<R: Runtime>(app: AppHandle<R>, id: String) -> Reply<TrayView> {
     ask(app, move |opened, stamp| opened.app.tray(stamp, &id)).await
+}
+
+#[command]
+pub async fn search<R: Runtime>(app: AppHandle<R>, typed: String) -> Reply<SearchView> {
+    ask(app, move |opened, stamp| opened.app.search(stamp, &typed)).await
 }
 
 #[command]

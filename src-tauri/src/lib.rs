@@ -131,6 +131,7 @@ fn assemble<R: Runtime>(builder: Builder<R>) -> Builder<R> {
             commands::sitter_sheet,
             commands::trays,
             commands::tray,
+            commands::search,
             commands::seed,
             commands::packet,
             commands::read_packets,

@@ -2,6 +2,11 @@
 // what is pressed on the way.
 const press = (name, role = 'button') => async (page) => page.getByRole(role, { name }).first().click();
 
+const sought = (typed) => async (page) => {
+  await page.getByRole('searchbox').fill(typed);
+  await page.getByRole('status').filter({ hasText: /Found|Nothing/ }).waitFor();
+};
+
 export const screens = [
   { name: 'start', scene: 'choose', hash: '#/round' },
   { name: 'round', hash: '#/round' },
@@ -134,9 +139,22 @@ export const screens = [
     hash: '#/trays',
     steps: async (page) => {
       await page.getByText('Past trays').click();
+      await page.getByText('2025 (2)').click();
       await page.getByText('Set aside').click();
     },
   },
+  {
+    name: 'trays-narrowed',
+    hash: '#/trays',
+    steps: async (page) => {
+      await page.getByRole('combobox', { name: 'Plant' }).selectOption('tomato');
+      await page.getByRole('checkbox', { name: 'Only what needs something' }).check();
+    },
+  },
+  { name: 'search', hash: '#/search' },
+  { name: 'search-found', hash: '#/search', steps: sought('tomato') },
+  { name: 'search-many', scene: 'many', hash: '#/search', steps: sought('tomato') },
+  { name: 'search-none', hash: '#/search', steps: sought('marrow') },
   { name: 'trays-empty', scene: 'empty', hash: '#/trays' },
   { name: 'tray', hash: '#/tray/t-k7' },
   { name: 'tray-cabbage', hash: '#/tray/t-k5' },

@@ -60,13 +60,6 @@ describe('a tray', () => {
   });
 });
 
-it('finds a tray by what is typed', async () => {
-  const { user } = await open('#/trays');
-  await user.type(await screen.findByRole('searchbox', { name: 'Find a tray' }), 'auberg');
-  expect(screen.getByRole('link', { name: /^K2 / })).toBeVisible();
-  expect(screen.queryByRole('link', { name: /^K7 / })).toBeNull();
-});
-
 it('adds packets in a row', async () => {
   const { backend, user } = await open('#/seed');
   await user.click(await screen.findByRole('button', { name: 'Add packets' }));

@@ -3,7 +3,6 @@ import { afterEach, describe, expect, it, vi } from 'vitest';
 import { open } from './open';
 
 afterEach(() => {
-  localStorage.clear();
   vi.unstubAllGlobals();
 });
 
@@ -29,7 +28,8 @@ describe('the seed box', () => {
     location.hash = '#/round';
     await screen.findByRole('heading', { name: 'Round', level: 1 });
     location.hash = '#/seed';
-    expect(await screen.findByRole('searchbox', { name: 'Find a packet' })).toHaveValue('tomtao');
+    const again = await screen.findByRole('searchbox', { name: 'Find a packet' });
+    await waitFor(() => expect(again).toHaveValue('tomtao'));
     expect(screen.getByRole('combobox', { name: 'Order' })).toHaveValue('worth');
   });
 

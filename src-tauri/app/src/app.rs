@@ -12,12 +12,12 @@ use crate::round::round_view;
 use crate::say::{Arg, Say};
 use crate::view::{
     Answer, BenchView, DeviceForm, EnoughAsk, EnoughView, FrostCsvOptions, FrostPreview,
-    ImportForm, ImportView, PacketView, ResultsAsked, ResultsView, RoundView, SeedView,
+    ImportForm, ImportView, PacketView, ResultsAsked, ResultsView, RoundView, SearchView, SeedView,
     SettingsView, SitterSheet, TrayView, TraysView, YearView,
 };
 use crate::words::{self, Language, Units};
 use crate::{
-    bench, device, import, line, plans, results, season, seed, settings, tray_page, trays,
+    bench, device, import, line, plans, results, search, season, seed, settings, tray_page, trays,
 };
 use chrono_tz::Tz;
 use plumule_agronomy::Hemisphere;
@@ -116,6 +116,15 @@ impl App {
     /// If there is no such tray or the journal cannot be read.
     pub fn tray(&self, stamp: &Stamp, id: &str) -> Result<TrayView, AppError> {
         tray_page::view(&self.journal, stamp, id)
+    }
+
+    /// Looks for words and days through the whole journal; of nothing but
+    /// blanks and signs nothing is found.
+    ///
+    /// # Errors
+    /// `search_too_long`, or if the journal cannot be read.
+    pub fn search(&self, stamp: &Stamp, typed: &str) -> Result<SearchView, AppError> {
+        search::view(&self.journal, stamp, typed)
     }
 
     /// The packets.

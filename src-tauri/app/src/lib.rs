@@ -35,6 +35,7 @@ mod results;
 mod round;
 mod rounds;
 pub mod say;
+pub mod search;
 mod season;
 mod seed;
 mod settings;

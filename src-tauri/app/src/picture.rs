@@ -280,7 +280,8 @@ impl Picture {
         Ok(picture)
     }
 
-    fn of_the_garden(journal: &Journal, stamp: &Stamp) -> Result<Self, Error> {
+    /// The garden and its places, and nothing that grows.
+    pub(crate) fn of_the_garden(journal: &Journal, stamp: &Stamp) -> Result<Self, Error> {
         let garden = journal.garden()?;
         let zone = garden
             .described

@@ -8,6 +8,7 @@ use crate::packet_words::{self, caution_of_crop};
 use crate::picture::Picture;
 use crate::round::{job_view, place_head};
 use crate::say::{Arg, Say};
+use crate::search;
 use crate::season::season_view;
 use crate::stage::{plants_line, reference};
 use crate::temperature::Temperatures;
@@ -56,6 +57,7 @@ pub(crate) fn view(journal: &Journal, stamp: &Stamp, id: &str) -> Result<TrayVie
             .collect(),
         problems: problems(&picture, state),
         timeline: timeline::of(journal, &subjects)?,
+        earlier: search::earlier(journal, &picture, state)?,
     })
 }
 

@@ -15,7 +15,7 @@ use plumule_journal::subject::Plants;
 use std::collections::BTreeSet;
 
 /// The most past trays that are listed.
-pub(crate) const PAST: usize = 200;
+const PAST: usize = 200;
 
 pub(crate) fn view(journal: &Journal, stamp: &Stamp) -> Result<TraysView, AppError> {
     let picture = Picture::of_the_living(journal, stamp)?;
@@ -150,6 +150,7 @@ fn line(picture: &Picture, due: &[Job], tray: &TrayState, now: NaiveDateTime) ->
             .collect(),
         due: u32::try_from(due).unwrap_or(u32::MAX),
         free_cells: free_cells(picture, tray),
+        emptied: tray.emptied.as_ref().map(|mark| mark.at.local.date()),
     }
 }
 

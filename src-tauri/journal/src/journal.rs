@@ -1,6 +1,7 @@
 //! The journal as others use it.
 
 mod asks;
+mod sought;
 
 use crate::content::Content;
 use crate::device::{Device, make_folder};

@@ -24,6 +24,7 @@ import type {
   ImportView,
   PacketView,
   RoundView,
+  SearchView,
   SeedView,
   SettingsView,
   SitterSheet,
@@ -51,6 +52,8 @@ export interface Backend {
   sitterSheet(): Promise<SitterSheet>;
   trays(): Promise<TraysView>;
   tray(id: string): Promise<TrayView>;
+  /** What fits words and days, in the whole journal. */
+  search(typed: string): Promise<SearchView>;
   seed(): Promise<SeedView>;
   packet(id: string): Promise<PacketView>;
   readPackets(file: Blob, form: ImportForm): Promise<ImportView>;

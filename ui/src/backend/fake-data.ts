@@ -213,7 +213,7 @@ export function round() {
 }
 
 const trayLine = (tray: string, code: string, container: string, plants: PlantsLine[], due: number, free = 0): TrayLine => ({
-  tray, code, container, plants, due, free_cells: free,
+  tray, code, container, plants, due, free_cells: free, emptied: null,
 });
 
 export function trays(): TraysView {
@@ -226,8 +226,8 @@ export function trays(): TraysView {
     nowhere: [trayLine('t-k9', 'K9', 'damp_paper', [lines.parsley], 0)],
     set_aside: [trayLine('t-a4', 'A4', 'open_tray', [{ ...lines.lettuce, plants: sowing('s-old'), day: 140 }], 0, 2)],
     past: [
-      trayLine('t-c1', 'C1', 'cells', [line(sowing('s-c1'), crop('tomato'), 'Amber Lantern', 'gone', 380, { numbers: numbers({ up: 20, planted_out: 18, lost: 2 }) })], 0, 24),
-      trayLine('t-c2', 'C2', 'pot', [line(sowing('s-c2'), crop('parsnip'), '', 'nothing_came_up', 370)], 0, 1),
+      { ...trayLine('t-c1', 'C1', 'cells', [line(sowing('s-c1'), crop('tomato'), 'Amber Lantern', 'gone', 380, { numbers: numbers({ up: 20, planted_out: 18, lost: 2 }) })], 0, 24), emptied: day(-320) },
+      { ...trayLine('t-c2', 'C2', 'pot', [line(sowing('s-c2'), crop('parsnip'), '', 'nothing_came_up', 370)], 0, 1), emptied: day(-330) },
     ],
   };
 }
@@ -297,6 +297,7 @@ export function tray(id: string): TrayView | null {
     jobs: held.jobs,
     problems: id === 't-g9' ? [{ code: 'cells_twice', say: say('fake-problem-cells-twice') }] : [],
     timeline,
+    earlier: id === 't-k7' ? [{ tray: 't-c1', code: 'K7', place: 'Glasshouse', plants: [{ crop: crop('tomato'), variety: 'Amber Lantern' }], from: day(-390), to: day(-320) }] : [],
   };
 }
 

@@ -5,6 +5,7 @@ import * as labels from './fake-labels';
 import * as photos from './fake-photos';
 import { growing } from './fake-growing';
 import * as keep from './fake-keep';
+import { found } from './fake-search';
 import * as season from './fake-season';
 import * as box from './fake-seed';
 import { fakeWords } from './fake-words';
@@ -181,6 +182,14 @@ export class FakeBackend implements Backend {
     if (!view) throw gone;
     if (id === 't-k7') view.timeline = [...photos.lines(), ...view.timeline];
     return view;
+  };
+
+  /** All that was looked for. */
+  readonly sought: string[] = [];
+  search = async (typed: string) => {
+    this.#mayFail();
+    this.sought.push(typed);
+    return found(typed, this.scene === 'many');
   };
 
   seed = async () => {

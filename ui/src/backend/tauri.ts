@@ -12,6 +12,7 @@ export class TauriBackend implements Backend {
   sitterSheet: Backend['sitterSheet'] = () => invoke('sitter_sheet');
   trays: Backend['trays'] = () => invoke('trays');
   tray: Backend['tray'] = (id) => invoke('tray', { id });
+  search: Backend['search'] = (typed) => invoke('search', { typed });
   seed: Backend['seed'] = () => invoke('seed');
   packet: Backend['packet'] = (id) => invoke('packet', { id });
   readPackets: Backend['readPackets'] = async (file, form) => invoke('read_packets', await body(file), { headers: { form: JSON.stringify(form) } });

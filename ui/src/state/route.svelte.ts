@@ -1,4 +1,4 @@
-const names = ['round', 'sow', 'trays', 'tray', 'seed', 'packet', 'year', 'labels', 'find', 'settings', 'keep', 'paper'] as const;
+const names = ['round', 'sow', 'trays', 'tray', 'seed', 'packet', 'year', 'labels', 'find', 'search', 'settings', 'keep', 'paper'] as const;
 export type RouteName = (typeof names)[number];
 
 export interface Route {

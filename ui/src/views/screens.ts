@@ -14,6 +14,7 @@ const screens: Record<Exclude<RouteName, 'round'>, () => Promise<{ default: unkn
   paper: () => import('./Paper.svelte'),
   labels: () => import('./Labels.svelte'),
   find: () => import('./Find.svelte'),
+  search: () => import('./Search.svelte'),
   packet: () => import('./Packet.svelte'),
   settings: () => import('./Settings.svelte'),
   keep: () => import('./Keep.svelte'),

@@ -7,18 +7,18 @@ use crate::error::AppError;
 use crate::photos;
 use crate::picture::Picture;
 use crate::round::place_head;
-use crate::trays::{PAST, quiet_lines};
+use crate::trays::quiet_lines;
 use crate::view::{Candidate, FoundLabel, LostLabel, TrayLine};
 use chrono::NaiveDate;
 use plumule_journal::Journal;
 use plumule_journal::id::{PlaceId, TrayId};
 use plumule_journal::stamp::Stamp;
 use plumule_journal::state::{PlaceState, TrayState};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// A remembered day may be so many days off. Judgement.
 const ABOUT_DAYS: i64 = 7;
-/// The most candidates that are shown. Judgement.
+/// The most trays that are shown. Judgement.
 const MOST: usize = 20;
 
 /// The trays of a code that was typed, or of what a square code says.
@@ -30,14 +30,25 @@ pub(super) fn by_text(
     if let Some(tray) = qr::tray(text) {
         return by_id(journal, stamp, tray);
     }
-    let of = |trays: Vec<TrayState>| -> Vec<(Match, TrayState)> {
-        let found = trays.into_iter();
-        found
-            .filter_map(|tray| Some((matches(text, &tray.described.code)?, tray)))
-            .collect()
-    };
-    let living = of(journal.living_trays(None)?);
-    let past = of(journal.past_trays(PAST)?);
+    let mut named = BTreeSet::new();
+    journal.codes(&mut |code, tray| {
+        if matches(text, code).is_some() {
+            named.insert(tray);
+        }
+    })?;
+    let (mut living, mut past) = (Vec::new(), Vec::new());
+    for id in named.into_iter().rev().take(MOST) {
+        if let Some(tray) = journal.tray(id)?
+            && let Some(how) = matches(text, &tray.described.code)
+        {
+            let which = if tray.emptied.is_none() {
+                &mut living
+            } else {
+                &mut past
+            };
+            which.push((how, tray));
+        }
+    }
     let best = |found: &[(Match, TrayState)]| found.iter().map(|(how, _)| *how).min();
     // Codes are given again: what lives is meant, unless only what is past is
     // written so.

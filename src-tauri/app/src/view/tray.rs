@@ -2,7 +2,7 @@
 
 use super::{
     DueView, JobView, PlaceHead, PlantsLine, PlantsRef, ReasonView, SeasonView, TimelineLine,
-    VerdictView,
+    TrayBrief, VerdictView,
 };
 use crate::say::Say;
 use chrono::{NaiveDate, NaiveDateTime};
@@ -49,6 +49,8 @@ pub struct TrayLine {
     pub due: u32,
     /// Cells that are free.
     pub free_cells: u32,
+    /// When it was emptied; none: it is in use.
+    pub emptied: Option<NaiveDate>,
 }
 
 /// A tray's page.
@@ -85,6 +87,8 @@ pub struct TrayView {
     pub problems: Vec<Coded>,
     /// Journal lines about it and its plants, latest first.
     pub timeline: Vec<TimelineLine>,
+    /// Trays that had its code before, the latest first, at most 20.
+    pub earlier: Vec<TrayBrief>,
 }
 
 use super::Coded;

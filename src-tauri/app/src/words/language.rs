@@ -101,6 +101,11 @@ macro_rules! all_files {
             include_str!(concat!(
                 "../../../../ui/src/text/",
                 $language,
+                "/later/search.ftl"
+            )),
+            include_str!(concat!(
+                "../../../../ui/src/text/",
+                $language,
                 "/later/box.ftl"
             )),
             include_str!(concat!(

@@ -18,6 +18,7 @@ mod plans;
 mod results;
 mod said;
 mod scenes;
+mod search;
 mod seed;
 mod words;
 

@@ -6,5 +6,6 @@ pub(crate) mod newer;
 pub(crate) mod open;
 pub(crate) mod project;
 pub(crate) mod read;
+pub(crate) mod sought;
 pub(crate) mod wal;
 pub(crate) mod walk;

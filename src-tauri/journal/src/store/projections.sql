@@ -84,3 +84,19 @@ CREATE INDEX jobs_subject ON jobs (subject);
 
 -- Finds the entries that took in a photo without going through all.
 CREATE INDEX IF NOT EXISTS entries_photos ON entries (kind) WHERE kind = 'photo_taken';
+
+-- What is looked for by its words is read from these alone: label codes with
+-- their trays, notes with their days, plants without seed. Entries of other
+-- kinds cost nothing by it.
+CREATE INDEX IF NOT EXISTS entries_codes ON entries (
+  kind,
+  iif(json_valid(line), line ->> '$.what.code', NULL),
+  iif(json_valid(line), line ->> '$.what.tray', NULL)
+) WHERE kind = 'tray_described';
+CREATE INDEX IF NOT EXISTS entries_notes ON entries (
+  kind,
+  iif(json_valid(line), line ->> '$.what.text', NULL),
+  iif(json_valid(line), line ->> '$.happened.local', NULL),
+  id
+) WHERE kind IN ('noted', 'explained');
+CREATE INDEX IF NOT EXISTS entries_started ON entries (kind) WHERE kind = 'batch_started';

@@ -36,7 +36,7 @@ pub(crate) fn parse(line: &str) -> Result<Entry, Error> {
     Entry::parse(line).map_err(|error| Error::Damaged(error.to_string()))
 }
 
-fn held_of(row: &Row, line: usize, amendment: usize) -> Result<Held, Error> {
+pub(super) fn held_of(row: &Row, line: usize, amendment: usize) -> Result<Held, Error> {
     let amendment = match row.get_ref(amendment)? {
         ValueRef::Null => None,
         text => Some(Rc::new(parse(
@@ -50,7 +50,7 @@ fn held_of(row: &Row, line: usize, amendment: usize) -> Result<Held, Error> {
 }
 
 /// A text as it is in the row.
-fn text<'r>(row: &'r Row, column: usize) -> Result<&'r str, Error> {
+pub(super) fn text<'r>(row: &'r Row, column: usize) -> Result<&'r str, Error> {
     Ok(row
         .get_ref(column)?
         .as_str()

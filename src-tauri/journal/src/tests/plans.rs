@@ -1,6 +1,6 @@
 //! Opening the round reads the living and scans nothing of the past.
 
-use crate::store::read;
+use crate::store::{read, sought};
 use crate::testing::World;
 
 fn plan(query: &str) -> Vec<String> {
@@ -74,5 +74,32 @@ fn answers_to_jobs_are_found_from_the_living() {
             !step.contains("SCAN j") && !step.contains("SCAN s"),
             "{plan:?}"
         );
+    }
+}
+
+#[test]
+fn what_is_looked_for_is_read_from_indices_alone() {
+    for (query, index) in [
+        (sought::CODES, "COVERING INDEX entries_codes"),
+        (sought::CODED, "COVERING INDEX entries_codes"),
+        (sought::NOTES, "COVERING INDEX entries_notes"),
+        (sought::STARTED, "INDEX entries_started"),
+        (sought::OF_PACKETS, "USING PRIMARY KEY"),
+        (sought::CAME_TO, "USING PRIMARY KEY"),
+    ] {
+        let plan = plan(query);
+        assert!(plan.iter().any(|step| step.contains(index)), "{plan:?}");
+        let all = |step: &String| step.starts_with("SCAN") && !step.contains("INDEX entries_");
+        assert!(!plan.iter().any(all), "{plan:?}");
+    }
+}
+
+#[test]
+fn the_round_does_not_read_what_is_there_to_be_looked_for() {
+    for query in [read::LIVING, read::READINGS, read::JOB_ANSWERS] {
+        let plan = plan(query);
+        let sought =
+            |step: &String| step.contains("entries_codes") || step.contains("entries_notes");
+        assert!(!plan.iter().any(sought), "{plan:?}");
     }
 }

@@ -45,6 +45,7 @@ pub fn bench(house: &House, json: bool, as_is: bool) -> Result<bool, String> {
         ("opening", RUNS),
         ("entry", RUNS),
         ("taking-in", FEW),
+        ("search", RUNS),
         ("scaling", RUNS),
     ] {
         say(&format!("measuring: {what}"));

@@ -3,6 +3,7 @@
 mod entry;
 mod opening;
 mod scaling;
+mod search;
 mod taking_in;
 mod verdicts;
 
@@ -30,6 +31,7 @@ pub fn measure() -> Outcome<()> {
         ["opening", runs] => opening::rows(runs.parse()?)?,
         ["entry", runs] => entry::rows(runs.parse()?)?,
         ["taking-in", runs] => taking_in::rows(runs.parse()?)?,
+        ["search", runs] => search::rows(runs.parse()?)?,
         ["scaling", runs] => scaling::rows(runs.parse()?)?,
         ["questions", file] => return verdicts::questions(file.as_ref()),
         ["verdicts", file] => return verdicts::answer(file.as_ref()),
@@ -41,7 +43,7 @@ pub fn measure() -> Outcome<()> {
             println!("{}", world.make(home.as_ref())?);
             return Ok(());
         }
-        _ => return Err("opening | entry | taking-in | scaling RUNS, questions | verdicts FILE, make HOME YEARS LIVING today".into()),
+        _ => return Err("opening | entry | taking-in | search | scaling RUNS, questions | verdicts FILE, make HOME YEARS LIVING today".into()),
     };
     for row in rows {
         println!("{}", serde_json::to_string(&row)?);

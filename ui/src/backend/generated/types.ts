@@ -1245,6 +1245,81 @@ code: string,
 trays: Array<TrayLine>, };
 
 /**
+ * A note that was found.
+ */
+export type FoundNote = { 
+/**
+ * The entry.
+ */
+entry: string, 
+/**
+ * The words.
+ */
+text: string, 
+/**
+ * When, local.
+ */
+at: string, 
+/**
+ * Where it can be read; none: it is about the garden.
+ */
+about: NoteAbout | null, };
+
+/**
+ * A packet that was found.
+ */
+export type FoundPacket = { 
+/**
+ * Id.
+ */
+packet: string, 
+/**
+ * What it holds.
+ */
+plants: PlantName, 
+/**
+ * Year packed or harvested.
+ */
+year: number | null, 
+/**
+ * Where it came from.
+ */
+source: string, 
+/**
+ * No longer used.
+ */
+retired: boolean, };
+
+/**
+ * A sowing that was found.
+ */
+export type FoundSowing = { 
+/**
+ * Id.
+ */
+sowing: string, 
+/**
+ * What was sown.
+ */
+plants: PlantName, 
+/**
+ * Its tray.
+ */
+tray: string, 
+/**
+ * Its code.
+ */
+code: string, 
+/**
+ * When.
+ */
+sown: string, 
+/**
+ * Whether it still lives.
+ */
+living: boolean, };
+
+/**
  * A tray with room.
  */
 export type FreeTray = { 
@@ -1952,6 +2027,28 @@ at: string,
 says: string, };
 
 /**
+ * What a note is about.
+ */
+export type NoteAbout = { 
+/**
+ * The screen it is read on: `tray`, `packet`, `seed`, `year` or
+ * `settings`.
+ */
+page: string, 
+/**
+ * What of it; may be empty.
+ */
+id: string, 
+/**
+ * The code of a tray, the name of a place; else empty.
+ */
+name: string, 
+/**
+ * The plants.
+ */
+plants: Array<PlantName>, };
+
+/**
  * How notices stand on this device.
  */
 export type NoticesView = { 
@@ -2578,6 +2675,19 @@ trouble: Say | null,
 sow: PlanSow | null, };
 
 /**
+ * Plants by name.
+ */
+export type PlantName = { 
+/**
+ * Crop.
+ */
+crop: CropName, 
+/**
+ * Variety; may be empty.
+ */
+variety: string, };
+
+/**
  * Plants in a tray, in one line.
  */
 export type PlantsLine = { 
@@ -2969,6 +3079,32 @@ key: string,
  * Arguments by name.
  */
 args: { [key in string]: Arg }, };
+
+/**
+ * What was found, each group the newest first and at most 50 long.
+ */
+export type SearchView = { 
+/**
+ * Trays, living and past.
+ */
+trays: Array<TrayBrief>, 
+/**
+ * Sowings.
+ */
+sowings: Array<FoundSowing>, 
+/**
+ * Packets.
+ */
+packets: Array<FoundPacket>, 
+/**
+ * Notes.
+ */
+notes: Array<FoundNote>, 
+/**
+ * Groups of which there are more than are listed: `trays`, `sowings`,
+ * `packets`, `notes`.
+ */
+more: Array<string>, };
 
 /**
  * The dates of one season.
@@ -3469,6 +3605,35 @@ items: Array<ItemView>,
 suggested: Array<Suggested>, };
 
 /**
+ * A tray, living or past, in short.
+ */
+export type TrayBrief = { 
+/**
+ * Id.
+ */
+tray: string, 
+/**
+ * Code on its label.
+ */
+code: string, 
+/**
+ * Where it stands or last stood.
+ */
+place: string | null, 
+/**
+ * What is or was in it.
+ */
+plants: Array<PlantName>, 
+/**
+ * When the first of it was sown or set in, else when it was begun.
+ */
+from: string, 
+/**
+ * When it was emptied; none: it is in use.
+ */
+to: string | null, };
+
+/**
  * A tray in the round.
  */
 export type TrayCard = { 
@@ -3561,7 +3726,11 @@ due: number,
 /**
  * Cells that are free.
  */
-free_cells: number, };
+free_cells: number, 
+/**
+ * When it was emptied; none: it is in use.
+ */
+emptied: string | null, };
 
 /**
  * A tray's page.
@@ -3626,7 +3795,11 @@ problems: Array<Coded>,
 /**
  * Journal lines about it and its plants, latest first.
  */
-timeline: Array<TimelineLine>, };
+timeline: Array<TimelineLine>, 
+/**
+ * Trays that had its code before, the latest first, at most 20.
+ */
+earlier: Array<TrayBrief>, };
 
 /**
  * The living trays by place, and how many are past.

@@ -7,28 +7,33 @@ export const filters = ['in_use', 'testing', 'saved', 'retired'] as const;
 export type Sort = (typeof sorts)[number];
 export type Filter = (typeof filters)[number];
 
-const kept = 'plumule-seed-box';
 const one = <T extends string>(all: readonly T[], found: unknown): T | undefined => all.find((it) => it === found);
 
-/** How the seed box is looked through; kept on this device until it is changed. */
+/** How the seed box is looked through. */
 export class Box {
   sort: Sort = $state('recent');
   filter: Filter = $state('in_use');
   typed = $state('');
 
-  constructor() {
-    const before = read();
-    this.sort = one(sorts, before.sort) ?? 'recent';
-    this.filter = one(filters, before.filter) ?? 'in_use';
-    this.typed = typeof before.typed === 'string' ? before.typed : '';
+  /** As it is kept on this device until it is changed. */
+  get kept(): { sort: string; filter: string; typed: string } {
+    return { sort: this.sort, filter: this.filter, typed: this.typed };
   }
 
-  keep() {
-    try {
-      localStorage.setItem(kept, JSON.stringify({ sort: this.sort, filter: this.filter, typed: this.typed }));
-    } catch {
-      // Without a store the box opens as it was made.
-    }
+  set kept(kept: Partial<Record<string, unknown>>) {
+    this.sort = one(sorts, kept.sort) ?? 'recent';
+    this.filter = one(filters, kept.filter) ?? 'in_use';
+    this.typed = typeof kept.typed === 'string' ? kept.typed : '';
+  }
+
+  /** Whether it holds back packets in use. */
+  get narrow(): boolean {
+    return this.filter !== 'in_use' || this.typed.trim() !== '';
+  }
+
+  showAll() {
+    this.filter = 'in_use';
+    this.typed = '';
   }
 
   shown(all: readonly Findable<Named>[], words: Words): PacketRow[] {
@@ -68,13 +73,4 @@ function passes(row: PacketRow, filter: Filter): boolean {
   if (row.retired) return false;
   if (filter === 'testing') return row.testing || row.to_test;
   return filter === 'in_use' || row.saved;
-}
-
-function read(): Record<string, unknown> {
-  try {
-    const found: unknown = JSON.parse(localStorage.getItem(kept) ?? '{}');
-    return typeof found === 'object' && found !== null ? { ...found } : {};
-  } catch {
-    return {};
-  }
 }

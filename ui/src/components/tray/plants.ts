@@ -1,4 +1,4 @@
-import type { PlantsLine, PlantsRef, TrayCard, TrayView } from '../../backend/generated/types';
+import type { PlantName, PlantsLine, PlantsRef, TrayCard, TrayView } from '../../backend/generated/types';
 import type { Words } from '../../text/words.svelte';
 
 /** A tray as far as an answer needs to know it. */
@@ -29,7 +29,7 @@ export function plantsOf(tray: TrayAbout, plants: PlantsRef | null): PlantsLine 
 }
 
 /** "Tomato ‘Amber Lantern’", or the several of a mixed tray in a list. */
-export function inTray(words: Words, plants: PlantsLine[]): string {
+export function inTray(words: Words, plants: PlantName[]): string {
   if (plants.length === 0) return words.t('tray-nothing-in-it');
   return words.list(plants.map((line) => words.plant(line.crop, line.variety)));
 }

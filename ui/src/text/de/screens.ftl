@@ -17,6 +17,7 @@ nav-sow = Säen
 nav-trays = Schalen
 nav-seed = Saatgut
 nav-year = Jahre
+nav-search = Suche
 nav-settings = Einstellungen
 
 toast-undo = Rückgängig

@@ -17,6 +17,7 @@ nav-sow = Sow
 nav-trays = Trays
 nav-seed = Seed
 nav-year = Year
+nav-search = Search
 nav-settings = Settings
 
 toast-undo = Undo

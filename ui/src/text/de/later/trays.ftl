@@ -1,9 +1,6 @@
 ## All trays
 
 trays-title = Schalen
-trays-find = Schale suchen
-trays-find-hint = Nach Code, Pflanze, Standort oder Art.
-trays-not-found = Keine solche Schale.
 trays-empty-title = Noch keine Schalen
 trays-free = { $cells ->
     [one] eine Zelle frei

@@ -1,9 +1,6 @@
 ## All trays
 
 trays-title = Trays
-trays-find = Find a tray
-trays-find-hint = By code, plant, place or kind.
-trays-not-found = No tray like that.
 trays-empty-title = No trays yet
 trays-free = { $cells ->
     [one] one cell free

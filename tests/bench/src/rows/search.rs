@@ -1,0 +1,122 @@
+//! Searching fifty years: against a scan with LIKE over the lines that hold the
+//! same words.
+
+use super::{Outcome, Row, paired, seconds};
+use crate::world::{World, now, stamp};
+use chrono::{Days, TimeDelta};
+use plumule_app::App;
+use plumule_journal::content::{Content, Noted};
+use plumule_journal::stamp::{Happened, Stamp};
+use plumule_journal::subject::Subject;
+use plumule_journal::{Journal, Wish};
+use rusqlite::{Connection, OpenFlags};
+use std::cell::RefCell;
+use std::path::Path;
+
+const YEARS: u64 = 50;
+/// Notes of a year.
+const NOTES: u64 = 250;
+/// What is looked for, and a word of it that LIKE looks for.
+const SOUGHT: [(&str, &str); 8] = [
+    ("tomato", "tomato"),
+    ("t", "t"),
+    ("trial 12", "trial 12"),
+    ("B4321", "b4321"),
+    ("leek south sill", "leek"),
+    ("14 May", "-05-14T"),
+    ("May 2019 lettuce", "lettuce"),
+    ("cabbage leaning", "leaning"),
+];
+
+pub fn rows(runs: usize) -> Outcome<Vec<Row>> {
+    let folder = tempfile::tempdir()?;
+    let home = folder.path().join("journal");
+    World::of(YEARS, 200).make(&home)?;
+    let entries = note(&home)?;
+    let app = App::open(&home, &stamp(1))?;
+    let db = Connection::open_with_flags(
+        home.join("journal/journal.db"),
+        OpenFlags::SQLITE_OPEN_READ_ONLY,
+    )?;
+    // As much in mind as the app has.
+    db.pragma_update(None, "cache_size", -32_768)?;
+    let slowest = RefCell::new(Vec::new());
+    let ratios = paired(
+        runs,
+        || {
+            let mut all = Vec::new();
+            for (typed, _) in SOUGHT {
+                all.push(seconds(|| Ok(app.search(&stamp(2), typed)?))?);
+            }
+            slowest
+                .borrow_mut()
+                .push(all.iter().fold(0.0, |most: f64, it| most.max(*it)) * 1_000.0);
+            Ok(all.iter().sum())
+        },
+        || {
+            let mut query = db.prepare(
+                "SELECT nr FROM entries WHERE kind IN ('packet_described', 'place_described',
+                   'tray_described', 'sown', 'batch_started', 'noted', 'explained')
+                 AND line LIKE '%' || ?1 || '%' ORDER BY nr DESC LIMIT 50",
+            )?;
+            let mut sum = 0.0;
+            for (_, word) in SOUGHT {
+                sum += seconds(|| {
+                    let rows = query.query_map([word], |row| row.get::<_, i64>(0))?;
+                    Ok(rows.collect::<Result<Vec<_>, _>>()?)
+                })?;
+            }
+            Ok(sum)
+        },
+    )?;
+    let note = format!(
+        "{} searches of {entries} entries, {NOTES} notes a year",
+        SOUGHT.len()
+    );
+    // The first run only warmed up.
+    let slowest = slowest.into_inner().split_off(1);
+    Ok(vec![
+        Row {
+            name: "searches of 50 years against LIKE over the same lines",
+            ratios,
+            note: note.clone(),
+        },
+        Row {
+            name: "the slowest search of 50 years, ms",
+            ratios: slowest,
+            note,
+        },
+    ])
+}
+
+/// Writes the notes of all the years; how many entries there are then.
+fn note(home: &Path) -> Outcome<u64> {
+    let mut journal = Journal::open(home, &stamp(1))?;
+    let trays = journal.past_trays(usize::MAX)?;
+    let zone = stamp(1).zone;
+    let acts = (0..YEARS * NOTES).map(|number| {
+        let tray = &trays[number as usize % trays.len()].described;
+        let text = format!(
+            "Note {number}: the seedlings in {} are leaning to the glass, so it was turned; the compost smells of {}.",
+            tray.code,
+            ["rain", "moss", "nothing", "the shed"][number as usize % 4]
+        );
+        let at = now() - Days::new(number * 365 / NOTES) - TimeDelta::minutes(number as i64 % 60);
+        let wish = Wish {
+            contents: vec![Content::Noted(Noted {
+                about: Subject::Tray(tray.tray),
+                text,
+            })],
+            happened: Some(Happened::at(at, zone)),
+            hand: String::new(),
+            confirmed: true,
+        };
+        let stamp = Stamp {
+            now: now(),
+            ..stamp(1_000_000 + number)
+        };
+        (stamp, wish)
+    });
+    journal.write_all(acts)?;
+    Ok(journal.count()?)
+}
