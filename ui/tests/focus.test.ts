@@ -40,6 +40,7 @@ describe('whoever goes by keys', () => {
 
   it('stays on a stepper’s button at the end of its way', async () => {
     const { user } = await open('#/round');
+    await turn();
     const fewer = (await screen.findAllByRole('button', { name: /one fewer$/ }))[0];
     if (!fewer) throw new Error('nothing is counted');
     await user.click(fewer);

@@ -32,6 +32,7 @@ import type {
   RoundView,
   StartView,
   Task,
+  TrayLine,
   WorkView,
 } from './generated/types';
 
@@ -173,7 +174,11 @@ export class FakeBackend implements Backend {
 
   trays = async () => {
     this.#mayFail();
-    return this.#bare ? { places: [], nowhere: [], set_aside: [], past: [] } : data.trays();
+    if (this.#bare) return { places: [], nowhere: [], set_aside: [], past: [] };
+    const view = data.trays();
+    const many = (line: TrayLine) => Array.from({ length: 33 }, (_, i) => (i === 0 ? line : { ...line, tray: `${line.tray}-${i}`, code: `${line.code}${i}` }));
+    if (this.scene === 'many') for (const place of view.places) place.trays = place.trays.flatMap(many);
+    return view;
   };
 
   tray = async (id: string) => {

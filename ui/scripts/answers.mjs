@@ -1,0 +1,90 @@
+// The main answers of every screen, each made so often at four sizes of window.
+const sizes = [
+  { width: 412, height: 915 },
+  { width: 360, height: 740 },
+  { width: 768, height: 1024 },
+  { width: 1280, height: 800 },
+];
+/** Any tap to its picture, ms. */
+const budget = 100;
+
+/** Comes to rest after each, so that none waits for another. */
+const rest = (page) => page.waitForTimeout(300);
+const tap = (role, name, exact = true) => (page) => page.locator('main, footer').getByRole(role, { name, exact }).first().tap();
+const goes = (screen) => (page) => page.evaluate((screen) => (location.hash = `#/${screen}`), screen);
+const letters = 'tomato';
+/** A letter, or one taken back. */
+const key = async (page, turn) => {
+  if (turn === 0) await page.getByRole('searchbox').focus();
+  await page.keyboard.press(letters[turn % (2 * letters.length)] ?? 'Backspace');
+};
+
+/** What is done: on which screen, what comes before each and is not measured, the tap itself. */
+const answers = [
+  { name: 'a button that does nothing', on: 'round', tap: (page) => page.locator('#nothing').tap() },
+  { name: 'round: feel', on: 'round', tap: tap('button', 'Moist') },
+  { name: 'round: undo, bring back', on: 'round', tap: tap('button', /^(Undo|Bring back)$/) },
+  { name: 'round: all moist', on: 'round', before: tap('button', /^(Undo|Bring back)$/), tap: tap('button', /^All moist/) },
+  { name: 'round: one more', on: 'round', tap: tap('button', 'Up now: one more') },
+  { name: 'round: one fewer', on: 'round', tap: tap('button', 'Up now: one fewer') },
+  { name: 'to the round', on: 'trays', before: goes('trays'), tap: tap('link', 'Round') },
+  { name: 'to the trays', on: 'round', before: goes('round'), tap: tap('link', 'Trays') },
+  { name: 'to the seed box', on: 'round', before: goes('round'), tap: tap('link', 'Seed') },
+  { name: 'to the bench', on: 'round', before: goes('round'), tap: tap('link', 'Sow') },
+  { name: 'to the years', on: 'round', before: goes('round'), tap: tap('link', 'Year') },
+  { name: 'trays: a letter', on: 'trays', tap: key },
+  { name: 'trays: open one', on: 'trays', before: goes('trays'), tap: tap('link', /^K7/) },
+  { name: 'seed: a letter', on: 'seed', tap: key },
+];
+
+/** A table of all of them; whether one took too long. */
+export async function everywhere(opened, took, taps, only = sizes.length) {
+  let over = false;
+  for (const size of sizes.slice(0, only)) {
+    const page = await opened(size);
+    await page.evaluate(() => {
+      const button = document.createElement('button');
+      button.id = 'nothing';
+      button.textContent = 'nothing';
+      document.querySelector('footer').append(button);
+    });
+    const browser = await page.context().newCDPSession(page);
+    await browser.send('Performance.enable');
+    /** What the page did so far, s. */
+    const did = async () => {
+      const { metrics } = await browser.send('Performance.getMetrics');
+      const of = (name) => metrics.find((it) => it.name === name)?.value ?? 0;
+      return [of('ScriptDuration'), of('RecalcStyleDuration'), of('LayoutDuration')];
+    };
+    // What is drawn late is there before the first tap.
+    await page.waitForTimeout(3000);
+    console.log(`${size.width} x ${size.height}, ms: median and 98th percentile of ${taps}; on the mean script, style, layout`);
+    for (const answer of answers) {
+      await goes(answer.on)(page);
+      await rest(page);
+      if (answer.name.endsWith('letter')) await page.getByRole('searchbox').fill('');
+      const all = [];
+      const worked = [0, 0, 0];
+      for (let turn = 0; turn < taps; turn += 1) {
+        if (answer.before) {
+          await answer.before(page).catch(() => undefined);
+          // A long round is drawn to its end before the next tap.
+          await page.waitForTimeout(1200);
+        }
+        await rest(page);
+        await took(page);
+        const before = await did();
+        await answer.tap(page, turn);
+        await rest(page);
+        for (const [kind, sum] of (await did()).entries()) worked[kind] += ((sum - before[kind]) * 1000) / taps;
+        all.push((await took(page, 1)).p98);
+      }
+      all.sort((a, b) => a - b);
+      const [median, p98] = [all[Math.floor(all.length / 2)], all[Math.min(all.length - 1, Math.floor(all.length * 0.98))]];
+      over ||= p98 > budget;
+      console.log(`${String(median).padStart(6)} ${String(p98).padStart(6)}${p98 > budget ? ' OVER' : '     '}  ${worked.map((ms) => ms.toFixed(0).padStart(5)).join('')}  ${answer.name}`);
+    }
+    await page.context().close();
+  }
+  return over;
+}
