@@ -4,12 +4,14 @@
 
 #![cfg(test)]
 
+mod access;
 mod bench;
 mod crash;
 mod demo;
 mod frost;
 mod growing;
 mod keeping;
+mod keys;
 mod late;
 mod later;
 mod main_job;
