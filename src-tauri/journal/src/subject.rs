@@ -6,6 +6,7 @@ use crate::id::{
 use serde::{Deserialize, Serialize};
 use std::fmt;
 use std::str::FromStr;
+use uuid::Uuid;
 
 /// Something in the journal that has a state of its own: the sum of the
 /// entries that touch it.
@@ -56,18 +57,20 @@ impl From<Plants> for Subject {
 impl fmt::Display for Subject {
     /// `tray:0190…`, as in the database and in job keys.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Subject::Garden => write!(f, "garden"),
-            Subject::Place(id) => write!(f, "place:{id}"),
-            Subject::Packet(id) => write!(f, "packet:{id}"),
-            Subject::Tray(id) => write!(f, "tray:{id}"),
-            Subject::Sowing(id) => write!(f, "sowing:{id}"),
-            Subject::Batch(id) => write!(f, "batch:{id}"),
-            Subject::Test(id) => write!(f, "test:{id}"),
-            Subject::Item(id) => write!(f, "item:{id}"),
-            Subject::Plan(id) => write!(f, "plan:{id}"),
-            Subject::Reservation(id) => write!(f, "reservation:{id}"),
-        }
+        let (kind, id) = match self {
+            Subject::Garden => return f.write_str("garden"),
+            Subject::Place(id) => ("place:", id.0),
+            Subject::Packet(id) => ("packet:", id.0),
+            Subject::Tray(id) => ("tray:", id.0),
+            Subject::Sowing(id) => ("sowing:", id.0),
+            Subject::Batch(id) => ("batch:", id.0),
+            Subject::Test(id) => ("test:", id.0),
+            Subject::Item(id) => ("item:", id.0),
+            Subject::Plan(id) => ("plan:", id.0),
+            Subject::Reservation(id) => ("reservation:", id.0),
+        };
+        f.write_str(kind)?;
+        f.write_str(id.hyphenated().encode_lower(&mut Uuid::encode_buffer()))
     }
 }
 

@@ -29,7 +29,7 @@ const PRAGMAS: &[(&str, &str)] = &[
     ("cell_size_check", "ON"),
     // Taking in years of entries stays in memory until it is written once; KiB,
     // and no more than is needed is taken (judgement).
-    ("cache_size", "-32768"),
+    ("cache_size", "-65536"),
     // Phones have no folder for temporary files.
     ("temp_store", "MEMORY"),
 ];
@@ -240,7 +240,7 @@ mod tests {
             ("busy_timeout", "5000"),
             ("trusted_schema", "0"),
             ("cell_size_check", "1"),
-            ("cache_size", "-32768"),
+            ("cache_size", "-65536"),
             ("temp_store", "2"),
         ];
         assert_eq!(want.len(), PRAGMAS.len());

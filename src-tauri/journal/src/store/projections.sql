@@ -24,7 +24,8 @@ CREATE TABLE amendments (
 CREATE TABLE touches (
   -- As in `tray:0190…`.
   subject TEXT NOT NULL,
-  entry INTEGER NOT NULL REFERENCES entries (nr),
+  -- Of the entries, unchecked here: there are a hundred thousand at once.
+  entry INTEGER NOT NULL,
   -- 1 if the subject's state depends on it; 0 if it is only in its timeline.
   weighs INTEGER NOT NULL,
   -- When it happened, after amendments: milliseconds since 1970 UTC.
