@@ -17,9 +17,11 @@ mod later;
 mod main_job;
 mod notice;
 mod photos;
+mod plans;
 #[expect(dead_code, reason = "the pictures use more of it")]
 mod real;
 mod refused;
+mod search;
 mod seed;
 mod settings;
 mod stay;

@@ -10,6 +10,7 @@ use plumule_agronomy::crops;
 mod dates;
 mod language;
 
+pub(crate) use dates::months;
 pub use language::Language;
 
 /// How a grower is spoken to on a device: units, clock and language.

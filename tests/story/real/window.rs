@@ -162,6 +162,21 @@ impl Window {
         .await;
     }
 
+    /// Gives a field a day, as `2026-05-16`: how one is typed goes by the system.
+    pub async fn fill_day(&self, label: &str, day: &str) {
+        let script = "const [field, day] = arguments; field.value = day;
+            for (const told of ['input', 'change']) field.dispatchEvent(new Event(told, { bubbles: true }))";
+        self.until(&format!("the field {label} takes {day}"), async || {
+            let field = self.find("field", label, &[]).await?;
+            let field = serde_json::to_value(&field).ok()?;
+            self.client
+                .execute(script, vec![field, day.into()])
+                .await
+                .ok()
+        })
+        .await;
+    }
+
     /// What a field holds.
     pub async fn value(&self, label: &str) -> String {
         let field = self.await_one("field", label, &[]).await;

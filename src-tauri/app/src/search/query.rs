@@ -2,7 +2,8 @@
 
 use crate::error::AppError;
 use crate::text::{fold, words_of};
-use chrono::{Datelike, Month, NaiveDate};
+use crate::words;
+use chrono::{Datelike, NaiveDate};
 
 /// Longest that is looked for, in characters. Judgement.
 const LONGEST: usize = 200;
@@ -225,15 +226,10 @@ fn short_year(token: &str) -> Option<i32> {
     year(token).or_else(short)
 }
 
-/// A month by its name or at least three letters of it.
+/// A month by its name in any language or at least three letters of it.
 fn month(token: &str) -> Option<u32> {
     let token = token.trim_end_matches('.');
-    let begins = |number: &u32| {
-        let name = u8::try_from(*number)
-            .ok()
-            .and_then(|it| Month::try_from(it).ok());
-        name.is_some_and(|name| name.name().to_ascii_lowercase().starts_with(token))
-    };
+    let begins = |number: &u32| words::months(*number).any(|name| fold(name).starts_with(token));
     (token.len() >= 3).then(|| (1..=12).find(begins)).flatten()
 }
 
@@ -270,6 +266,7 @@ mod tests {
             "May",
             "2024",
             "14. may",
+            "14. Mai 2024",
         ] {
             assert!(on(typed, "2024-05-14"), "{typed}");
         }
@@ -287,6 +284,15 @@ mod tests {
         ] {
             assert!(!on(typed, "2024-05-14"), "{typed}");
         }
+    }
+
+    #[test]
+    fn months_are_read_in_every_language() {
+        for typed in ["3. März", "3. Mär. 2024", "3 Mar", "März 2024"] {
+            assert!(on(typed, "2024-03-03"), "{typed}");
+            assert!(!on(typed, "2024-05-03"), "{typed}");
+        }
+        assert!(on("Okt. 2024", "2024-10-03") && on("Dezember", "2024-12-03"));
     }
 
     #[test]

@@ -4,7 +4,7 @@
 //! against `Intl` in the UI's tests.
 
 use super::Language;
-use chrono::{Datelike, NaiveDate, NaiveTime, Timelike};
+use chrono::{Datelike, Month, NaiveDate, NaiveTime, Timelike};
 
 const WEEKDAYS_DE: [&str; 7] = [
     "Montag",
@@ -31,6 +31,17 @@ const MONTHS_DE: [(&str, &str); 12] = [
     ("November", "Nov."),
     ("Dezember", "Dez."),
 ];
+
+/// What a month, 1 to 12, is called in the languages, in full.
+pub(crate) fn months(number: u32) -> impl Iterator<Item = &'static str> {
+    let named = u8::try_from(number).ok();
+    let english = named.and_then(|number| Month::try_from(number).ok());
+    let german = MONTHS_DE.iter().zip(1..).find(|(_, it)| *it == number);
+    let english = english.map(|month| month.name());
+    english
+        .into_iter()
+        .chain(german.map(|((name, _), _)| *name))
+}
 
 /// A day with its weekday, and with its year where that has to be said.
 pub(super) fn long(day: NaiveDate, year: bool, language: Language) -> String {
