@@ -2,6 +2,7 @@ import { tick } from 'svelte';
 import { asAppError } from '../backend/backend';
 import type { AppError } from '../backend/generated/types';
 import type { Session } from './session.svelte';
+import { share } from './share';
 
 /** A view asked of the app, and asked again after every change. */
 export class View<T> {
@@ -23,7 +24,7 @@ export class View<T> {
     try {
       const value = await asked;
       if (turn !== this.#turn) return;
-      this.value = value;
+      this.value = share(this.value, value);
       this.loaded = true;
       this.error = null;
     } catch (thrown) {
