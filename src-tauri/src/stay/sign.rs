@@ -7,53 +7,64 @@ use crate::{clock, come_up};
 use ksni::blocking::TrayMethods;
 use ksni::menu::StandardItem;
 use ksni::{Icon, MenuItem, Tray};
-use plumule_app::words;
+use plumule_app::words::{self, Language};
 use tauri::{AppHandle, Manager, Runtime};
 
 /// Takes the sign down again.
 pub type TakeDown = Box<dyn FnOnce() + Send>;
 
-struct Sign<R: Runtime>(AppHandle<R>);
+struct Sign<R: Runtime> {
+    app: AppHandle<R>,
+    /// Of its menu: the bus must not wait for a journal that is busy.
+    language: Language,
+}
 
 /// Puts it up; none where the desktop has no message bus. A tray that comes
 /// later shows it then.
 pub fn put_up<R: Runtime>(app: &AppHandle<R>) -> Option<TakeDown> {
-    let sign = Sign(app.clone()).assume_sni_available(true).spawn().ok()?;
+    let spoken = app.state::<Shell>();
+    let spoken = spoken.ask(|opened, _| Ok(opened.app.units()?.language));
+    let sign = Sign {
+        app: app.clone(),
+        language: spoken.unwrap_or_else(|_| clock::language()),
+    };
+    let sign = sign.assume_sni_available(true).spawn().ok()?;
     Some(Box::new(move || sign.shutdown().wait()))
 }
 
 impl<R: Runtime> Tray for Sign<R> {
     fn id(&self) -> String {
-        self.0.config().identifier.clone()
+        self.app.config().identifier.clone()
     }
 
     fn title(&self) -> String {
-        self.0.package_info().name.clone()
+        self.app.package_info().name.clone()
     }
 
     fn icon_pixmap(&self) -> Vec<Icon> {
-        self.0.default_window_icon().map(icon).into_iter().collect()
+        self.app
+            .default_window_icon()
+            .map(icon)
+            .into_iter()
+            .collect()
     }
 
     fn activate(&mut self, _x: i32, _y: i32) {
-        come_up(&self.0);
+        come_up(&self.app);
     }
 
     fn menu(&self) -> Vec<MenuItem<Self>> {
-        let spoken = self.0.state::<Shell>();
-        let spoken = spoken.ask(|opened, _| Ok(opened.app.units()?.language));
-        let language = spoken.unwrap_or_else(|_| clock::language());
         let item = |key, activate: fn(&mut Self)| {
             StandardItem {
-                label: words::plain_text(key, language),
+                label: words::plain_text(key, self.language),
                 activate: Box::new(activate),
                 ..StandardItem::default()
             }
             .into()
         };
         vec![
-            item("sign-open", |sign| come_up(&sign.0)),
-            item("sign-quit", |sign| sign.0.exit(0)),
+            item("sign-open", |sign| come_up(&sign.app)),
+            item("sign-quit", |sign| sign.app.exit(0)),
         ]
     }
 }
