@@ -30,6 +30,9 @@ fn what_is_looked_for_is_there_again_and_a_list_stays_narrowed_after_a_restart()
         window.go("Trays").await;
         window.pick("Plant", "Tomato").await;
         window.sees("1 of 2 shown").await;
+        // What is chosen is kept when the screen is left, at the latest.
+        window.go("Round").await;
+        window.sees("Warm bench").await;
         window.close().await;
 
         let window = world.open(&[]).await;

@@ -58,7 +58,10 @@ fn closed_it_keeps_running_and_its_sign_brings_the_window_back() {
         assert!(signs(world.bus()).is_empty());
         window.go_to_settings().await;
         window.tick(STAY).await;
-        let sign = until("a sign is up", async || signs(world.bus()).pop()).await;
+        assert!(window.is_ticked(STAY).await);
+        let sign = window
+            .until("a sign is up", async || signs(world.bus()).pop())
+            .await;
 
         close_windows(world.display(), "Plumule");
         until("the window is gone", async || {

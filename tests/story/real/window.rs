@@ -322,7 +322,7 @@ impl Window {
         .await;
     }
 
-    async fn until<T>(&self, what: &str, ask: impl AsyncFnMut() -> Option<T>) -> T {
+    pub async fn until<T>(&self, what: &str, ask: impl AsyncFnMut() -> Option<T>) -> T {
         match attempt(ask).await {
             Some(answer) => answer,
             None => panic!("not so: {what}. On the screen:\n{}", self.text().await),
