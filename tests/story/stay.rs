@@ -2,7 +2,7 @@
 //! from the login on, without its window, and comes to the front when asked.
 
 use crate::growing::tomatoes;
-use crate::real::desk::{close_windows, press_sign, signs};
+use crate::real::desk::{self, close_windows, press_sign, signs};
 use crate::real::notices::Notices;
 use crate::real::story;
 use crate::real::window::until;
@@ -55,12 +55,13 @@ fn closed_it_keeps_running_and_its_sign_brings_the_window_back() {
     story(async |world| {
         let notices = Notices::on(world.bus());
         let (window, _) = tomatoes(world).await;
-        assert!(signs(world.bus()).is_empty());
+        let bus = desk::on(world.bus());
+        assert!(signs(&bus).is_empty());
         window.go_to_settings().await;
         window.tick(STAY).await;
         assert!(window.is_ticked(STAY).await);
         let sign = window
-            .until("a sign is up", async || signs(world.bus()).pop())
+            .until("a sign is up", async || signs(&bus).pop())
             .await;
 
         close_windows(world.display(), "Plumule");
@@ -71,14 +72,14 @@ fn closed_it_keeps_running_and_its_sign_brings_the_window_back() {
         world.it_is("2026-03-04T08:00:00+01:00");
         until("a notice arrives", async || notices.shown().pop()).await;
 
-        press_sign(world.bus(), &sign);
+        press_sign(&bus, &sign);
         until("the window is there", async || {
             window.is_in_sight().await.then_some(())
         })
         .await;
         window.tick(STAY).await;
         until("the sign is down", async || {
-            signs(world.bus()).is_empty().then_some(())
+            signs(&bus).is_empty().then_some(())
         })
         .await;
         // Now closing it is the end.

@@ -8,7 +8,13 @@ use ksni::blocking::TrayMethods;
 use ksni::menu::StandardItem;
 use ksni::{Icon, MenuItem, Tray};
 use plumule_app::words::{self, Language};
+use std::time::Duration;
 use tauri::{AppHandle, Manager, Runtime};
+
+/// How often it is tried, and how much longer is waited before each time
+/// (judgement: three seconds in all).
+const TRIES: u32 = 4;
+const PAUSE: Duration = Duration::from_millis(500);
 
 /// Takes the sign down again.
 pub type TakeDown = Box<dyn FnOnce() + Send>;
@@ -24,11 +30,17 @@ struct Sign<R: Runtime> {
 pub fn put_up<R: Runtime>(app: &AppHandle<R>) -> Option<TakeDown> {
     let spoken = app.state::<Shell>();
     let spoken = spoken.ask(|opened, _| Ok(opened.app.units()?.language));
-    let sign = Sign {
-        app: app.clone(),
-        language: spoken.unwrap_or_else(|_| clock::language()),
+    let language = spoken.unwrap_or_else(|_| clock::language());
+    let up = || {
+        let app = app.clone();
+        let sign = Sign { app, language };
+        sign.assume_sni_available(true).spawn().ok()
     };
-    let sign = sign.assume_sni_available(true).spawn().ok()?;
+    // At a login, or under load, a bus may not answer at once.
+    let sign = (0..TRIES).find_map(|turn| {
+        std::thread::sleep(PAUSE * turn);
+        up()
+    })?;
     Some(Box::new(move || sign.shutdown().wait()))
 }
 

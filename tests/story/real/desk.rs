@@ -68,17 +68,17 @@ fn closing(display: &RustConnection) -> (u32, u32) {
 }
 
 /// The signs that stand on a message bus, by their names.
-pub fn signs(bus: &str) -> Vec<String> {
-    let names = zbus::blocking::fdo::DBusProxy::new(&on(bus)).unwrap();
+pub fn signs(bus: &Connection) -> Vec<String> {
+    let names = zbus::blocking::fdo::DBusProxy::new(bus).unwrap();
     let names = names.list_names().unwrap().into_iter();
     let names = names.map(|name| name.to_string());
     names.filter(|name| name.starts_with(SIGN)).collect()
 }
 
 /// Presses one.
-pub fn press_sign(bus: &str, name: &str) {
+pub fn press_sign(bus: &Connection, name: &str) {
     let place = (0_i32, 0_i32);
-    let pressed = on(bus).call_method(
+    let pressed = bus.call_method(
         Some(name),
         "/StatusNotifierItem",
         Some(SIGN),
@@ -88,6 +88,7 @@ pub fn press_sign(bus: &str, name: &str) {
     pressed.unwrap();
 }
 
-fn on(bus: &str) -> Connection {
+/// A message bus, to be asked many times.
+pub fn on(bus: &str) -> Connection {
     Builder::address(bus).and_then(Builder::build).unwrap()
 }
