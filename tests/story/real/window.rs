@@ -142,7 +142,22 @@ impl Window {
 
     /// Ticks a box, or clears it.
     pub async fn tick(&self, name: &str) {
+        self.stands_still("tick", name).await;
         self.click("tick", name, &[]).await;
+    }
+
+    /// Waits until nothing moves it any more: what comes in above would have
+    /// something else pressed.
+    async fn stands_still(&self, kind: &str, name: &str) {
+        let mut last = None;
+        self.until(&format!("the {kind} {name} stands still"), async || {
+            let found = self.find(kind, name, &[]).await?;
+            self.bring_clear(&found).await?;
+            tokio::time::sleep(Duration::from_millis(300)).await;
+            let now = found.rectangle().await.ok()?;
+            (last.replace(now) == Some(now)).then_some(())
+        })
+        .await;
     }
 
     /// Types into a field in place of what is there, and goes on from it.
