@@ -60,6 +60,12 @@ impl Drive {
         self
     }
 
+    /// Runs only those of its tests.
+    pub fn only(mut self, names: &[String]) -> Self {
+        self.command = self.command.args(["--exact"]).args(names);
+        self
+    }
+
     /// Runs it and gives what it printed.
     ///
     /// # Errors

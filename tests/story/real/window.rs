@@ -142,22 +142,7 @@ impl Window {
 
     /// Ticks a box, or clears it.
     pub async fn tick(&self, name: &str) {
-        self.stands_still("tick", name).await;
         self.click("tick", name, &[]).await;
-    }
-
-    /// Waits until nothing moves it any more: what comes in above would have
-    /// something else pressed.
-    async fn stands_still(&self, kind: &str, name: &str) {
-        let mut last = None;
-        self.until(&format!("the {kind} {name} stands still"), async || {
-            let found = self.find(kind, name, &[]).await?;
-            self.bring_clear(&found).await?;
-            tokio::time::sleep(Duration::from_millis(300)).await;
-            let now = found.rectangle().await.ok()?;
-            (last.replace(now) == Some(now)).then_some(())
-        })
-        .await;
     }
 
     /// Types into a field in place of what is there, and goes on from it.
@@ -352,6 +337,12 @@ impl Window {
                 return None;
             }
             self.bring_clear(&found).await?;
+            // What comes in above would have something else pressed.
+            let before = found.rectangle().await.ok()?;
+            tokio::time::sleep(Duration::from_millis(100)).await;
+            if found.rectangle().await.ok()? != before {
+                return None;
+            }
             found.click().await.ok()
         })
         .await;
