@@ -5,7 +5,7 @@
 
 use super::{Job, Plan};
 use crate::growth::Growth;
-use crate::judgement::{Case, living, too_early_view, verdict_view};
+use crate::judgement::{living, too_early_view, verdict_view};
 use crate::rounds;
 use crate::say::{Arg, Say};
 
@@ -52,13 +52,7 @@ pub(super) fn job(plan: &Plan<'_>, sowing: &SowingState) -> Option<Job> {
         .into_iter()
         .chain(dug)
         .max_by_key(|mark| mark.at.instant());
-    let case = Case {
-        picture: plan.picture,
-        temperatures: &plan.temperatures,
-        sowing,
-        growth,
-        now: plan.now,
-    };
+    let case = plan.case(sowing, growth);
     let verdict = (late <= plan.now.date()).then(|| match verdict_view(&case) {
         None if growth.due.d50.is_none() => Some(too_early_view(&case)),
         verdict => verdict,

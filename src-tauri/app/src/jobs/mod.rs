@@ -50,6 +50,7 @@ pub(crate) use sow::true_leaves_of;
 pub(crate) use tray::LivingTray;
 
 use crate::growth::{Growth, growth_at};
+use crate::judgement::Case;
 use crate::nagging;
 use crate::picture::Picture;
 use crate::say::{Arg, Say};
@@ -59,6 +60,7 @@ use crate::words;
 use chrono::NaiveDateTime;
 use plumule_journal::content::JobKey;
 use plumule_journal::id::{EntryId, PlaceId, SowingId, TrayId};
+use plumule_journal::state::SowingState;
 use plumule_journal::subject::{Plants, Subject};
 use std::collections::BTreeMap;
 
@@ -202,6 +204,17 @@ impl<'a> Plan<'a> {
     /// The growth of a living sowing.
     pub(crate) fn growth(&self, sowing: SowingId) -> Option<&Growth> {
         self.growths.get(&sowing)
+    }
+
+    /// A sowing to be judged as things stand.
+    pub(crate) fn case<'c>(&'c self, sowing: &'c SowingState, growth: &'c Growth) -> Case<'c> {
+        Case {
+            picture: self.picture,
+            temperatures: &self.temperatures,
+            sowing,
+            growth,
+            now: self.now,
+        }
     }
 
     /// Every job that is due or will fall due as things stand.

@@ -2,7 +2,6 @@
 //! and still to come.
 
 use crate::jobs::Plan;
-use crate::judgement::Case;
 use chrono::NaiveDateTime;
 use plumule_journal::id::SowingId;
 use plumule_journal::state::{PlantsState, SowingState};
@@ -92,13 +91,7 @@ fn to_come(plan: &Plan<'_>, sowing: &SowingState) -> Option<f64> {
         return Some(0.0);
     }
     let growth = plan.growth(sowing.sown.sowing)?;
-    let case = Case {
-        picture: plan.picture,
-        temperatures: &plan.temperatures,
-        sowing,
-        growth,
-        now: plan.now,
-    };
+    let case = plan.case(sowing, growth);
     let all = case.expected_final().unwrap_or_else(|| growth.mean_final());
     Some((all - f64::from(growth.up)).max(0.0))
 }

@@ -77,6 +77,12 @@ fn garden() -> Garden {
 }
 
 impl Garden {
+    fn place_of_leek(&mut self) -> String {
+        let stamp = self.bench.stamp();
+        let tray = self.bench.app.tray(&stamp, &self.leek).unwrap();
+        tray.place.unwrap().id
+    }
+
     fn find(&mut self, typed: &str) -> SearchView {
         let stamp = self.bench.stamp();
         self.bench.app.search(&stamp, typed).unwrap()
@@ -213,15 +219,7 @@ fn what_went_on_is_found_by_what_was_sown() {
 #[test]
 fn cuttings_have_no_packet_and_are_found() {
     let mut it = garden();
-    let stamp = it.bench.stamp();
-    let place = it
-        .bench
-        .app
-        .tray(&stamp, &it.leek)
-        .unwrap()
-        .place
-        .unwrap()
-        .id;
+    let place = it.place_of_leek();
     it.bench.done(Act::StartBatch {
         origin: text("cuttings"),
         crop: text("Dahlia"),
@@ -261,15 +259,7 @@ fn what_was_corrected_or_withdrawn_is_found_as_it_holds() {
 #[test]
 fn a_code_that_is_given_again_tells_of_the_tray_before() {
     let mut it = garden();
-    let stamp = it.bench.stamp();
-    let place = it
-        .bench
-        .app
-        .tray(&stamp, &it.leek)
-        .unwrap()
-        .place
-        .unwrap()
-        .id;
+    let place = it.place_of_leek();
     let earlier = |it: &mut Garden, tray: &str| {
         let stamp = it.bench.stamp();
         it.bench.app.tray(&stamp, tray).unwrap().earlier
