@@ -1,6 +1,8 @@
 //! Pictures of every screen of the real app, to look at: the demo journal at a
-//! fixed hour, in light, dark and at 200 % text. Writes PNGs to the folder
-//! named by `PLUMULE_SHOTS`; without it there is nothing to do.
+//! fixed hour and a journal with nothing in it, in every theme, at 200 % text
+//! and in every language. Writes PNGs to the folder named by `PLUMULE_SHOTS`,
+//! only in the look named by `PLUMULE_LOOK` if one is; without a folder there
+//! is nothing to do.
 
 #![allow(
     clippy::expect_used,
@@ -15,42 +17,54 @@
 #[expect(dead_code, reason = "the stories use more of it")]
 mod real;
 
+use plumule_app::words::Language;
+use real::walk::{NOW, Walk};
 use real::{Window, World, telling};
 use serde_json::json;
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::time::Duration;
 
-/// A Saturday in spring, at the end of the morning's round.
-const NOW: &str = "2026-04-18T08:30:00+02:00";
-
 /// What a phone shows, in CSS pixels.
 const SIZE: (u32, u32) = (412, 915);
 
 /// Until what was scrolled to is drawn: these are pictures to look at, nothing
 /// is asserted of them but their size.
-const DRAWN: Duration = Duration::from_millis(400);
+const DRAWN: Duration = Duration::from_millis(250);
 
 /// At most so many pictures of one screen, from the top down.
-const LONGEST: u32 = 12;
+const LONGEST: u32 = 6;
 
-/// Trays of the demo on which judgement is to be seen: the picture, the place,
-/// the plant, and what is said there.
-const JUDGED: [(&str, &str, &str, &str); 4] = [
-    ("tray-on-time", "Propagator", "Slipway", "nearly all"),
-    ("tray-late-and-cold", "Shed", "Fogbell", "no pepper"),
-    (
-        "tray-dead",
-        "Propagator",
-        "Night Ferry",
-        "nothing more is likely",
-    ),
-    (
-        "tray-poor",
-        "Greenhouse",
-        "Broadsheet",
-        "possibly damped off",
-    ),
+/// A way in which the screens are looked at.
+struct Look {
+    name: &'static str,
+    language: Language,
+    theme: &'static str,
+    text: &'static str,
+}
+
+const fn look(
+    name: &'static str,
+    language: Language,
+    theme: &'static str,
+    text: &'static str,
+) -> Look {
+    Look {
+        name,
+        language,
+        theme,
+        text,
+    }
+}
+
+const LOOKS: [Look; 7] = [
+    look("light", Language::EnGb, "light", "100%"),
+    look("dark", Language::EnGb, "dark", "100%"),
+    look("bright", Language::EnGb, "bright", "100%"),
+    look("large", Language::EnGb, "light", "200%"),
+    look("en-US", Language::EnUs, "light", "100%"),
+    look("de", Language::De, "light", "100%"),
+    look("de-large", Language::De, "light", "200%"),
 ];
 
 fn main() {
@@ -58,121 +72,68 @@ fn main() {
         println!("PLUMULE_SHOTS names no folder: no pictures taken");
         return;
     };
-    for look in ["light", "dark", "large"] {
-        let folder = folder.join(look);
-        fs::create_dir_all(&folder).unwrap();
-        telling(async |world| take(world, look, &folder).await);
-    }
-}
-
-async fn take(world: &World, look: &str, folder: &Path) {
-    world.it_is(NOW);
-    let window = world.open(&[]).await;
-    let camera = Camera {
-        world,
-        window: &window,
-        folder,
-        large: look == "large",
-    };
-    if look == "dark" {
-        // Nothing is set yet: what the device says would decide.
-        let script = "document.documentElement.dataset.theme = 'dark'";
-        window.client.execute(script, Vec::new()).await.unwrap();
-    }
-    camera.shoot("start").await;
-    window.press("Open the demo").await;
-    window.await_one("heading", "Round", &[]).await;
-    window.go_to_settings().await;
-    window
-        .choose(if look == "dark" { "Dark" } else { "Light" })
-        .await;
-
-    window.go("Round").await;
-    window.await_one("article", "", &[]).await;
-    camera.shoot("round").await;
-    window.press("Later:").await;
-    camera.shoot("later-sheet").await;
-    window.press("Close").await;
-
-    window.go("Sow").await;
-    window.await_one("button", "", &[("line", "")]).await;
-    camera.shoot("sow-packet").await;
-    let packet = window.await_one("button", "", &[("line", "")]).await;
-    packet.click().await.unwrap();
-    window.await_one("button", "Save the sowing", &[]).await;
-    camera.shoot("sow").await;
-
-    window.go("Trays").await;
-    let line = [("section", ""), ("line", "")];
-    window.await_one("link", "", &line).await;
-    camera.shoot("trays").await;
-    for (name, place, plant, says) in JUDGED {
-        window.go("Trays").await;
-        let line = [("section", place), ("line", plant)];
-        window.follow_in(&line, "").await;
-        window.await_one("heading", "Journal", &[]).await;
-        if name == "tray-dead" {
-            // Nobody has looked for some days.
-            let late = [("section", "It is late")];
-            window.fill_in(&late, "Up now", "0").await;
-            window.press_in(&late, "Count").await;
+    let only = std::env::var("PLUMULE_LOOK").ok();
+    let wanted = |look: &&Look| only.as_ref().is_none_or(|only| look.name == only);
+    let looks: Vec<&Look> = LOOKS.iter().filter(wanted).collect();
+    let names = LOOKS.map(|look| look.name).join(", ");
+    assert!(!looks.is_empty(), "there are these looks: {names}");
+    for language in Language::ALL {
+        let mut looks = looks.clone();
+        looks.retain(|look| look.language == *language);
+        if looks.is_empty() {
+            continue;
         }
-        window.sees(says).await;
-        camera.shoot(name).await;
-    }
-    window.go("Trays").await;
-    window.await_one("link", "", &line).await;
-    for number in 0..window.count("link", "", &line).await {
-        window.go("Trays").await;
-        window.await_one("link", "", &line).await;
-        let trays = window.all("link", "", &line).await;
-        let tray = trays.get(number).unwrap();
-        window.bring_clear(tray).await.unwrap();
-        tray.click().await.unwrap();
-        window.await_one("heading", "Journal", &[]).await;
-        camera.shoot(&format!("tray-{:02}", number + 1)).await;
-    }
-
-    window.go("Seed").await;
-    window.await_one("link", "Sow it:", &[]).await;
-    camera.shoot("seed").await;
-    window.press("Add packets").await;
-    camera.shoot("packet-sheet").await;
-    window.press("Close").await;
-
-    window.go_to_settings().await;
-    window.await_one("button", "Add a place", &[]).await;
-    camera.shoot("settings").await;
-    window.close().await;
-}
-
-struct Camera<'a> {
-    world: &'a World,
-    window: &'a Window,
-    folder: &'a Path,
-    large: bool,
-}
-
-impl Camera<'_> {
-    /// The screen from the top down, a picture a windowful.
-    async fn shoot(&self, name: &str) {
-        let client = &self.window.client;
-        let size = if self.large { "200%" } else { "" };
-        let script = "document.documentElement.style.fontSize = arguments[0]";
-        client.execute(script, vec![json!(size)]).await.unwrap();
-        for part in 0..LONGEST {
-            let more = client.execute(SCROLL, vec![json!(part)]).await.unwrap();
-            if more != json!(true) {
-                break;
-            }
-            tokio::time::sleep(DRAWN).await;
-            let png = self.world.picture(SIZE);
-            assert_eq!(size_of(&png), SIZE, "{name} is not as large as a phone");
-            let file = self.folder.join(format!("{name}-{}.png", part + 1));
-            fs::write(file, png).unwrap();
+        for empty in [false, true] {
+            telling(language.tag(), async |world| {
+                world.it_is(NOW);
+                let window = world.open(&[]).await;
+                let mut walk = Walk {
+                    window: &window,
+                    language: *language,
+                    look: async |screen| {
+                        for look in &looks {
+                            shoot(world, &window, look, &folder, screen).await;
+                        }
+                    },
+                };
+                if empty {
+                    walk.through_an_empty_journal().await;
+                } else {
+                    walk.through_the_demo().await;
+                }
+                window.close().await;
+            });
         }
     }
 }
+
+/// The screen from the top down, a picture a windowful.
+async fn shoot(world: &World, window: &Window, look: &Look, folder: &Path, screen: &str) {
+    let folder = folder.join(look.name);
+    fs::create_dir_all(&folder).unwrap();
+    let name = screen.replace(", ", "-").replace(' ', "-");
+    let worn = vec![json!(look.theme), json!(look.text)];
+    window.client.execute(WEAR, worn).await.unwrap();
+    for part in 0..LONGEST {
+        let part_of_it = vec![json!(part)];
+        let more = window.client.execute(SCROLL, part_of_it).await.unwrap();
+        if more != json!(true) {
+            break;
+        }
+        tokio::time::sleep(DRAWN).await;
+        let png = world.picture(SIZE);
+        assert_eq!(size_of(&png), SIZE, "{name} is not as large as a phone");
+        fs::write(folder.join(format!("{name}-{}.png", part + 1)), png).unwrap();
+    }
+    // As it was, for whoever goes on.
+    let usual = vec![json!("light"), json!("100%")];
+    window.client.execute(WEAR, usual).await.unwrap();
+}
+
+const WEAR: &str = "
+    document.documentElement.dataset.theme = arguments[0];
+    document.documentElement.style.fontSize = arguments[1];
+";
 
 /// Scrolls what can be scrolled to a part of it; false when it has no such
 /// part.

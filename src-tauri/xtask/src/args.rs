@@ -38,10 +38,14 @@ pub enum Task {
         #[arg(long, value_name = "STEP")]
         only: Option<String>,
     },
-    /// Drive the real app with the demo journal and write a picture of each screen.
+    /// Drive the real app with the demo journal and write pictures of each
+    /// screen, in every theme, at 200 % text and in every language.
     Shots {
         /// Where the pictures go.
         folder: PathBuf,
+        /// In one look only: light, dark, bright, large, en-US, de or de-large.
+        #[arg(long, value_name = "LOOK")]
+        only: Option<String>,
     },
     /// Do at length what the tests do in short, and print the figures.
     Soak {

@@ -54,7 +54,7 @@ fn carry_out(Args { as_is, task }: Args) -> Result<bool, String> {
         Task::Bench { json } => return bench::bench(&house, json, as_is),
         Task::Test { only } => return test::test(&house, only.as_deref(), as_is),
         Task::Run { demo, passed_on } => run::run(&house, demo, as_is, &passed_on),
-        Task::Shots { folder } => shots::shots(&house, &folder, as_is),
+        Task::Shots { folder, only } => shots::shots(&house, &folder, only.as_deref(), as_is),
         Task::Soak { what } => match what {
             Soak::Crash { kills } => soak::crash(&house, kills),
             Soak::Fuzz { minutes } => soak::fuzz(&house, minutes),

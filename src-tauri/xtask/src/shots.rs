@@ -1,5 +1,6 @@
 //! `cargo xtask shots`: pictures of every screen of the real app.
 
+use std::ffi::OsStr;
 use std::path::Path;
 
 use crate::command::{Command, Words};
@@ -7,11 +8,12 @@ use crate::display::Display;
 use crate::house::House;
 use crate::{app, display, need, ui};
 
-/// Builds the app for tests and has it driven through its screens.
+/// Builds the app for tests and has it driven through its screens, in all looks
+/// or in one.
 ///
 /// # Errors
 /// A sentence, or the output of what failed.
-pub fn shots(house: &House, folder: &Path, as_is: bool) -> Result<(), String> {
+pub fn shots(house: &House, folder: &Path, only: Option<&str>, as_is: bool) -> Result<(), String> {
     need::node()?;
     need::packages(&[need::TO_RUN, need::TO_TEST], as_is)?;
     ui::build(house, Words::Shown)?;
@@ -20,9 +22,11 @@ pub fn shots(house: &House, folder: &Path, as_is: bool) -> Result<(), String> {
     let folder = std::path::absolute(folder).map_err(|e| e.to_string())?;
     std::fs::create_dir_all(&folder).map_err(|e| format!("{}: {e}", folder.display()))?;
     println!("taking the pictures");
-    drive(house, "shots", &app)?
-        .env("PLUMULE_SHOTS", &folder)
-        .run()?;
+    let mut shots = drive(house, "shots", &app)?.env("PLUMULE_SHOTS", &folder);
+    if let Some(look) = only {
+        shots = shots.env("PLUMULE_LOOK", look);
+    }
+    shots.run()?;
     println!("the pictures are in {}", folder.display());
     Ok(())
 }
@@ -55,7 +59,7 @@ pub fn drive(house: &House, test: &str, app: &Path) -> Result<Drive, String> {
 
 impl Drive {
     /// Sets an environment variable.
-    pub fn env(mut self, name: &str, value: &Path) -> Self {
+    pub fn env(mut self, name: &str, value: impl AsRef<OsStr>) -> Self {
         self.command = self.command.env(name, value);
         self
     }

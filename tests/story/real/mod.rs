@@ -3,6 +3,7 @@
 pub mod desk;
 pub mod notices;
 mod process;
+pub mod walk;
 pub mod window;
 mod world;
 
@@ -17,16 +18,16 @@ static TURN: Mutex<()> = Mutex::new(());
 /// Tells a story in a world of its own.
 pub fn story(tell: impl AsyncFnOnce(&World)) {
     let _turn = TURN.lock().unwrap_or_else(PoisonError::into_inner);
-    telling(tell);
+    telling("C", tell);
 }
 
-/// The same without waiting for others.
-pub fn telling(tell: impl AsyncFnOnce(&World)) {
+/// The same without waiting for others, where the system speaks a language.
+pub fn telling(language: &str, tell: impl AsyncFnOnce(&World)) {
     let runtime = tokio::runtime::Builder::new_current_thread()
         .enable_all()
         .build()
         .unwrap();
-    let world = World::new("Europe/Berlin");
+    let world = World::new("Europe/Berlin", language);
     runtime.block_on(tell(&world));
     world.assert_hermetic();
 }

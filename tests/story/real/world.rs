@@ -15,13 +15,15 @@ pub struct World {
     display: String,
     bus: String,
     zone: String,
+    language: String,
     _display: Running,
     _bus: Running,
 }
 
 impl World {
-    /// Starts a display and a message bus that nobody else uses.
-    pub fn new(zone: &str) -> Self {
+    /// Starts a display and a message bus that nobody else uses, on a system of
+    /// this zone and language.
+    pub fn new(zone: &str, language: &str) -> Self {
         let folder = tempfile::tempdir().unwrap();
         for part in ["home", "data", "config", "cache", "state", "run", "saved"] {
             fs::create_dir(folder.path().join(part)).unwrap();
@@ -42,6 +44,7 @@ impl World {
             display: format!(":{number}"),
             bus,
             zone: zone.to_owned(),
+            language: format!("{language}.UTF-8"),
             folder,
             _display,
             _bus,
@@ -73,6 +76,7 @@ impl World {
         let mut here = alone(program, self.folder.path());
         here.env("DISPLAY", &self.display)
             .env("DBUS_SESSION_BUS_ADDRESS", &self.bus)
+            .env("LANG", &self.language)
             .env("GDK_BACKEND", "x11")
             .env("NO_AT_BRIDGE", "1")
             .env("LIBGL_ALWAYS_SOFTWARE", "1")
