@@ -1,10 +1,10 @@
 // Loads every screen over the fake backend and fails on sideways scroll, overlap,
-// small targets, motion where none is wanted, axe-core violations, and anything
-// the content policy blocks. A screen is loaded once and then looked at in all
-// ways: light and dark, at 200 % text, and as wide as small and large phones,
-// tablets and desks are. Leaves pictures of each in the folder that SCREENS_DIR
-// names, if it does. Only screens with the word of the first argument in their
-// name are looked at, if there is one.
+// small targets, motion where none is wanted, axe-core violations, anything the
+// content policy blocks, and anything that moves because an answer came late. A
+// screen is loaded once and then looked at in all ways: light and dark, at 200 %
+// text, and as wide as small and large phones, tablets and desks are. Leaves
+// pictures of each in the folder that SCREENS_DIR names, if it does. Only screens
+// with the word of the first argument in their name are looked at, if there is one.
 import { createServer } from 'node:http';
 import { mkdirSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -12,6 +12,7 @@ import { availableParallelism } from 'node:os';
 import { extname, join } from 'node:path';
 import { chromium } from 'playwright-core';
 import { drawn, layoutFaults, motionFaults } from './faults.mjs';
+import { atRest, watchMoves } from './moved.mjs';
 import { planted } from './planted.mjs';
 import { screens } from './screens.mjs';
 
@@ -47,6 +48,8 @@ const sizes = [
   { width: 1280, height: 800 },
 ];
 const every = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+/** Each answer comes so long after the one before it, ms: several pictures. */
+const late = 60;
 const rule = (name) => ({ type: 'rule', values: [name] });
 
 /** Draws a screen and tells what is wrong with it. */
@@ -65,13 +68,18 @@ async function check(page, screen, said) {
 
   await page.setViewportSize(phone);
   await page.emulateMedia({ colorScheme: 'light' });
-  await page.goto(`${origin}/?fake=${screen.scene ?? 'demo'}&language=${screen.language ?? 'en-GB'}&at=${encodeURIComponent(screen.name)}${screen.hash}`);
+  await page.goto(`${origin}/?fake=${screen.scene ?? 'demo'}&language=${screen.language ?? 'en-GB'}&wait=${late}&at=${encodeURIComponent(screen.name)}${screen.hash}`);
   await page.waitForSelector('h1', { timeout: 20_000 });
+  await screen.early?.(page);
+  const comesToRest = async () => (await page.evaluate(atRest)) || add('light', ['never comes to rest']);
+  await comesToRest();
+  add('light', await page.evaluate(() => window.moved.splice(0)));
   try {
     await screen.steps?.(page);
   } catch (thrown) {
     add('step', [thrown.message.split('\n')[0]]);
   }
+  await comesToRest();
   await page.evaluate(() => document.fonts.ready);
   await look('light');
   add('light', await page.evaluate(motionFaults));
@@ -158,6 +166,7 @@ async function work(number) {
     localStorage.clear();
     sessionStorage.clear();
   });
+  await page.addInitScript(watchMoves);
   if (number === 0) await finds(page, said);
   for (let next = left.shift(); next; next = left.shift()) await tell(page, next, said);
 }

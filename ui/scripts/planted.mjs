@@ -18,9 +18,20 @@ const plant = (page) =>
     put('p', 'moving', { transition: 'opacity 1s' });
   });
 
+/** Something that comes late, above what is there. */
+const late = async (page) => {
+  await page.getByRole('link', { name: 'K7' }).first().waitFor();
+  await page.evaluate(() => {
+    const el = document.createElement('p');
+    el.textContent = 'late';
+    document.querySelector('main').prepend(el);
+  });
+};
+
 export const planted = {
   name: 'planted',
   hash: '#/round',
+  early: late,
   steps: plant,
   faults: [
     ...['light', '360', '768', '1280', 'large'].flatMap((mode) => [
@@ -30,6 +41,7 @@ export const planted = {
     ]),
     /^light: axe button-name/,
     /^light: moves: p/,
+    /^light: moved div “Round /,
     /^dark: axe color-contrast/,
     /^large: text runs out of button “Longwordatlarge”/,
   ],

@@ -9,9 +9,10 @@ import { Words } from './text/words.svelte';
 
 async function begin(): Promise<Session> {
   if (import.meta.env.MODE === 'fake' || (import.meta.env.DEV && !('__TAURI_INTERNALS__' in window))) {
-    const { FakeBackend, fakeWords } = await import('./backend/fake');
+    const [{ FakeBackend, fakeWords }, { answeringLate }] = await Promise.all([import('./backend/fake'), import('./backend/fake-late')]);
     const asked = new URLSearchParams(location.search);
-    return new Session(new FakeBackend(asked.get('fake') ?? 'demo', asked.get('language') ?? undefined), new Words([fakeWords]));
+    const backend = new FakeBackend(asked.get('fake') ?? 'demo', asked.get('language') ?? undefined);
+    return new Session(answeringLate(backend, Number(asked.get('wait') ?? 0)), new Words([fakeWords]));
   }
   const { TauriBackend } = await import('./backend/tauri');
   return new Session(new TauriBackend(), new Words());

@@ -69,7 +69,7 @@ it('adds packets in a row', async () => {
   await user.type(within(sheet).getByRole('textbox', { name: 'Year' }), '2025');
   await user.click(within(sheet).getByRole('button', { name: 'Add this packet' }));
   expect(backend.requests[0]?.act).toMatchObject({ do: 'add_packet', packet: { crop: 'eggplant', packed_year: 2025, harvested_year: null } });
-  expect(within(sheet).getByRole('status')).toHaveTextContent('Aubergine is in.');
+  await waitFor(() => expect(within(sheet).getByRole('status')).toHaveTextContent('Aubergine is in.'));
   await waitFor(() => expect(plant).toHaveFocus());
   expect(plant).toHaveValue('');
 });

@@ -146,6 +146,18 @@ const card = (tray: string, code: string, container: string, plants: PlantsLine[
   tray, code, container, covered, plants, jobs,
 });
 
+/** The same in a tray of its own. */
+export function another(card: TrayCard, number: number): TrayCard {
+  const own = <T extends PlantsRef | null>(plants: T): T => plants && { ...plants, id: `${plants.id}-${number}` };
+  return {
+    ...card,
+    tray: `${card.tray}-${number}`,
+    code: `${card.code}${number}`,
+    plants: card.plants.map((it) => ({ ...it, plants: own(it.plants) })),
+    jobs: card.jobs.map((it) => ({ ...it, key: `${it.key}-${number}`, plants: own(it.plants) })),
+  };
+}
+
 export function round() {
   keys = 0;
   return [

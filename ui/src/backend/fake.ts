@@ -138,6 +138,8 @@ export class FakeBackend implements Backend {
     const quiet = this.scene === 'quiet';
     let places: PlaceRound[] = this.#bare || quiet ? [] : data.round();
     if (this.scene === 'season') places = season.seasonRound(places);
+    const [first] = places;
+    if (this.scene === 'many' && first) first.cards = Array.from({ length: 100 }, (_, i) => first.cards.map((card) => data.another(card, i))).flat();
     for (const place of places) {
       const open = (jobs: JobView[], tray: string | null) =>
         jobs.filter((job) => !this.#done.some((d) => !d.undone && answers(d.request, job, tray, place.place.id)));
@@ -147,11 +149,6 @@ export class FakeBackend implements Backend {
       place.cards = place.cards.filter((card) => card.jobs.length > 0);
       place.quiet += idle;
       place.to_feel = place.cards.filter((card) => card.jobs.some((j) => j.kind === 'feel_the_compost')).map((card) => card.tray);
-    }
-    if (this.scene === 'many') {
-      const [first] = places;
-      const cards = first?.cards ?? [];
-      if (first) first.cards = Array.from({ length: 100 }, (_, i) => cards.map((c) => ({ ...c, tray: `${c.tray}-${i}`, jobs: c.jobs.map((j) => ({ ...j, key: `${j.key}-${i}` })) }))).flat();
     }
     const grown = this.scene === 'growing' ? growing(places, data.lines) : { places, nowhere: [] };
     return {

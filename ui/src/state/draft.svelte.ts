@@ -35,8 +35,11 @@ export class Draft<T> {
     this.#name = name;
     this.#fill = fill;
     this.#blank = untrack(() => $state.snapshot(read()) as T);
-    if (comesBack) void this.#restore(read);
-    else this.#ready = true;
+    if (comesBack) {
+      const there = session.awaits();
+      onDestroy(there);
+      void this.#restore(read).then(there);
+    } else this.#ready = true;
     $effect(() => {
       const now = JSON.stringify(read());
       if (!this.#ready || this.#over) return;

@@ -1,3 +1,4 @@
+import { tick } from 'svelte';
 import { asAppError, type Backend } from '../backend/backend';
 import type { Tour } from '../components/tour/tour.svelte';
 import type {
@@ -16,7 +17,9 @@ import type {
 } from '../backend/generated/types';
 import { languageOf, type Language } from '../text/languages';
 import { dateOf, type Words } from '../text/words.svelte';
+import { picture } from './picture';
 import { Router } from './route.svelte';
+import { share } from './share';
 
 export type Written = Extract<Answer, { answer: 'written' }>;
 
@@ -84,6 +87,8 @@ export class Session {
   readonly words: Words;
   /** What the device's system speaks. */
   #system: Language = 'en-GB';
+  readonly #awaited = new Set<Promise<unknown>>();
+  readonly #once = new Map<string, { revision: number; asked: Promise<unknown> }>();
 
   constructor(backend: Backend, words: Words) {
     this.backend = backend;
@@ -126,6 +131,33 @@ export class Session {
 
   refresh() {
     this.revision += 1;
+  }
+
+  /** Something is on its way that a screen should not be shown without; gives what says that it is there. */
+  awaits(): () => void {
+    let there = () => {};
+    const coming = new Promise<void>((done) => (there = done));
+    this.#awaited.add(coming);
+    return () => (this.#awaited.delete(coming), there());
+  }
+
+  /** Once all that is awaited is there, and what that brought up in turn. */
+  async settled() {
+    await tick();
+    while (this.#awaited.size > 0) {
+      await Promise.all(this.#awaited);
+      await tick();
+    }
+  }
+
+  /** Asked once for all that show it, until something changes. */
+  once<T>(name: string, ask: () => Promise<T>): Promise<T> {
+    const { revision } = this;
+    const before = this.#once.get(name);
+    if (before?.revision === revision) return before.asked as Promise<T>;
+    const asked = Promise.all([before?.asked.catch(() => null), ask()]).then(([old, fresh]) => share(old, fresh));
+    this.#once.set(name, { revision, asked });
+    return asked;
   }
 
   /** The garden's day, so many days from today: YYYY-MM-DD. */
@@ -218,14 +250,17 @@ export class Session {
   }
 
   async #say(send: (confirmed: boolean) => Promise<Answer>): Promise<Written | null> {
+    // What was pressed is seen to be, before all that follows from it is drawn.
+    let seen = picture();
     let answer = await send(false);
     if (answer.answer === 'asks_first') {
       if (!(await this.#ask(answer.questions))) return null;
+      seen = picture();
       answer = await send(true);
       if (answer.answer === 'asks_first') return null;
     }
     // The line that says it is not among the words of the first picture.
-    await this.words.loadLater();
+    await Promise.all([this.words.loadLater(), seen]);
     this.last = { say: answer.say, act: answer.act, undone: false, first: answer.act };
     this.lastError = null;
     this.refresh();

@@ -4,7 +4,7 @@ import type { AppError } from '../backend/generated/types';
 import type { Session } from './session.svelte';
 import { share } from './share';
 
-/** A view asked of the app, and asked again after every change. */
+/** A view asked of the app, and asked again after every change. A screen is first shown once all of its are there, but for those it may do without. */
 export class View<T> {
   value: T | null = $state.raw(null);
   error: AppError | null = $state(null);
@@ -12,10 +12,12 @@ export class View<T> {
   loaded = $state(false);
   #turn = 0;
 
-  constructor(session: Session, ask: () => Promise<T>) {
+  constructor(session: Session, ask: () => Promise<T>, awaited = true) {
     $effect(() => {
       void session.revision;
-      void this.#load(ask());
+      const there = awaited ? session.awaits() : undefined;
+      void this.#load(ask()).then(there);
+      return there;
     });
   }
 

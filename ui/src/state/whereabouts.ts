@@ -118,7 +118,8 @@ export class Whereabouts {
       if (set !== null && Math.abs(main.scrollTop - set) > 1 && Math.abs(off) > 1) return stop.abort();
       main.scrollTop += off;
       set = main.scrollTop;
-      done ||= then();
+      // What is not shown yet takes no focus.
+      done ||= main.querySelector('[aria-busy=true]') === null && then();
       if (++pictures < GROWS) requestAnimationFrame(go);
       else stop.abort();
     };

@@ -20,19 +20,20 @@ function read(text: string | null): Kept {
 
 /** What the device keeps of the tour: whether it is wanted, and where it has been. */
 export class Tour {
-  #kept: Kept | null = $state.raw(null);
+  #kept: Kept = $state.raw({ off: true, seen: [] });
   /** Not in this sitting. */
   hushed = $state(false);
   #session: Session;
 
-  constructor(session: Session) {
+  /** `text`: what the device has kept of it. */
+  constructor(session: Session, text: string | null) {
     this.#session = session;
-    void session.backend.draft('tour').then((text) => (this.#kept ??= read(text)));
+    this.#kept = read(text);
   }
 
   /** Whether a screen is still to be told of. */
   shows(stop: Stop): boolean {
-    return this.#kept !== null && !this.#kept.off && !this.hushed && !this.#kept.seen.includes(stop);
+    return !this.#kept.off && !this.hushed && !this.#kept.seen.includes(stop);
   }
 
   /** The next screen to tell of, and where it is; a tray only where there is one. */
@@ -48,7 +49,7 @@ export class Tour {
   }
 
   seen(stop: Stop) {
-    if (this.shows(stop)) this.#keep({ off: false, seen: [...(this.#kept?.seen ?? []), stop] });
+    if (this.shows(stop)) this.#keep({ off: false, seen: [...this.#kept.seen, stop] });
   }
 
   never() {
