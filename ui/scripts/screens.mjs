@@ -267,6 +267,7 @@ export const screens = [
   { name: 'packet-save-seed', hash: '#/packet/p-let', steps: press('Save seed of it') },
   { name: 'packet-gone', hash: '#/packet/nowhere' },
   { name: 'year', hash: '#/year' },
+  { name: 'year-a-plan', hash: '#/year/plan-late' },
   {
     name: 'year-compared',
     hash: '#/year',

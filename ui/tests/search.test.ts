@@ -12,13 +12,26 @@ describe('the search', () => {
     const { backend, user } = await open('#/search');
     expect(await screen.findByRole('button', { name: '14 May' })).toBeVisible();
     await user.type(await field(), 'tomato');
-    await waitFor(() => expect(said()).toContain('Found: 2 trays, one sowing, one packet and 2 notes.'));
+    await waitFor(() => expect(said()).toContain('Found: 2 trays, one sowing, one packet, 2 plans, 2 things to buy and 2 notes.'));
     expect(backend.sought).toEqual(['tomato']);
     expect(screen.queryByRole('button', { name: '14 May' })).toBeNull();
     expect(within(screen.getByRole('region', { name: 'Packets' })).getByRole('link')).toHaveAttribute('href', '#/packet/p-tomato');
     const notes = within(screen.getByRole('region', { name: 'Notes' }));
     expect(notes.getByRole('link', { name: /lean over/ })).toHaveAttribute('href', '#/tray/t-k7');
     expect(notes.queryByRole('link', { name: /Fewer tomatoes/ })).toBeNull();
+  });
+
+  it('leads to a plan and to the list of what to buy, and to nothing that is over', async () => {
+    const { user } = await open('#/search');
+    await user.type(await field(), 'tomato');
+    const plans = within(await screen.findByRole('region', { name: 'Plans' }));
+    expect(plans.getByText(/for the sale on.*, done with$/).closest('a')).toBeNull();
+    const items = within(screen.getByRole('region', { name: 'To buy' }));
+    expect(items.getAllByRole('link')).toHaveLength(1);
+    expect(items.getByRole('link', { name: /from the mill shop/ })).toHaveAttribute('href', '#/seed/buy');
+    await user.click(plans.getByRole('link', { name: /Stoutgate/ }));
+    await screen.findByRole('heading', { name: 'The years', level: 1 });
+    await waitFor(() => expect(screen.getByRole('heading', { name: /Stoutgate/ })).toHaveFocus());
   });
 
   it('lets go of an answer that comes after a later one', async () => {

@@ -3,7 +3,7 @@
 
 use crate::growth::{self, Learnt, PAST_SOWINGS, Past};
 use crate::seed::{Stocktake, stocktake_in_season};
-use chrono::{Days, NaiveDate, NaiveDateTime, TimeDelta};
+use chrono::{DateTime, Days, NaiveDate, NaiveDateTime, TimeDelta, Utc};
 use chrono_tz::Tz;
 use plumule_agronomy::{Crop, crops};
 use plumule_journal::content::Content;
@@ -39,6 +39,11 @@ const AGAIN_LINES: usize = 200;
 /// Plans of which nothing was said or sown for so many days are no longer
 /// looked at (judgement: longer than the door lets anybody plan ahead).
 const PLANS_DAYS: i64 = 800;
+
+/// From when on plans are looked at.
+pub(crate) fn plans_from(stamp: &Stamp) -> DateTime<Utc> {
+    stamp.now - TimeDelta::days(PLANS_DAYS)
+}
 
 /// Days before a tray's first that still tell its temperature.
 const CARRY_DAYS: u64 = 7;
@@ -132,7 +137,7 @@ impl Picture {
     /// The plans, all that came of their sowings, and the packets they may be
     /// sown from.
     fn read_plans(&mut self, journal: &Journal, stamp: &Stamp) -> Result<(), Error> {
-        for plan in journal.plans_touched_since(stamp.now - TimeDelta::days(PLANS_DAYS))? {
+        for plan in journal.plans_touched_since(plans_from(stamp))? {
             let mut open: Vec<Plants> = plan
                 .sowings
                 .iter()

@@ -81,6 +81,12 @@ pub fn plain_text(key: &str, language: Language) -> String {
     format(key, &FluentArgs::new(), language).unwrap_or_else(|| key.to_owned())
 }
 
+/// A message that nothing fills, in every language.
+pub(crate) fn in_all_languages(key: &str) -> Vec<String> {
+    let languages = Language::ALL.iter();
+    languages.map(|it| plain_text(key, *it)).collect()
+}
+
 /// Whether there is a message of this key.
 #[must_use]
 pub fn known(key: &str) -> bool {

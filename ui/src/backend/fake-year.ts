@@ -41,7 +41,7 @@ export function results(asked: ResultsAsked, bare: boolean): ResultsView {
   });
   const tomato: Arg = { as: 'word', value: 'crop-tomato' };
   return {
-    years: bare ? [] : [2026, 2025],
+    years: bare ? [] : ['2026', '2025'].map((year) => ({ key: year, name: name(text(year)) })),
     crops: [{ key: 'tomato', name: name(tomato) }],
     groups: bare ? [] : places,
     compared: asked.pair ? compared : null,

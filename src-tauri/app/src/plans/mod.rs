@@ -12,7 +12,7 @@ mod view;
 
 pub(crate) use need::{Need, needs};
 pub(crate) use stock::ready;
-pub(crate) use view::{plan_head, view};
+pub(crate) use view::{plan_head, planned, view};
 
 /// The odds at which seeds are enough for a plan, in a hundred (the bench's own).
 pub(crate) const ODDS: u8 = 90;

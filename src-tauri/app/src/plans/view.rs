@@ -108,7 +108,7 @@ fn plan_view(plan: &Plan<'_>, need: &Need<'_>) -> PlanView {
         plan: described.plan.to_string(),
         crop: crop_name(&described.crop),
         form: form(described),
-        say: planned(need),
+        say: planned(described),
         stands: (!need.plan.sowings.is_empty()).then(|| stands(need)),
         next: next_say(need, seeds, today).filter(|_| trouble.is_none()),
         sow: sow(need).filter(|_| !over),
@@ -136,8 +136,8 @@ fn number(number: u32) -> Arg {
     Arg::Number(f64::from(number))
 }
 
-fn planned(need: &Need<'_>) -> Say {
-    let described = &need.plan.described;
+/// What a plan says: how many, and when.
+pub(crate) fn planned(described: &PlanDescribed) -> Say {
     let (key, weeks) = match described.rhythm {
         Rhythm::By { .. } => ("plan-by", 0),
         Rhythm::Sale { .. } => ("plan-sale", 0),
@@ -147,7 +147,7 @@ fn planned(need: &Need<'_>) -> Say {
     let last = described.rhythm.last_day();
     Say::new(key)
         .with("wanted", number(described.wanted))
-        .with("raise", number(need.raise))
+        .with("raise", number(described.to_raise()))
         .with("weeks", number(weeks))
         .with(
             "from",

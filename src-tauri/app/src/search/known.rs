@@ -2,15 +2,18 @@
 //! through: which parts of the query each meets.
 
 use super::Query;
+use super::wanted::{self, Wanted};
 use crate::error::AppError;
 use crate::picture::Picture;
-use crate::view::{CropName, FoundPacket, FoundSowing, PlantName, TrayBrief};
-use crate::words::{self, Language};
+use crate::seed::crop_name;
+use crate::view::{FoundItem, FoundPacket, FoundPlan, FoundSowing, PlantName, TrayBrief};
+use crate::words;
 use chrono::NaiveDate;
 use chrono_tz::Tz;
 use plumule_agronomy::crops;
 use plumule_journal::Journal;
-use plumule_journal::id::{PacketId, PlaceId, SowingId, TrayId};
+use plumule_journal::id::{ItemId, PacketId, PlaceId, PlanId, SowingId, TrayId};
+use plumule_journal::stamp::Stamp;
 use plumule_journal::state::{Parent, PlantsState, TrayState};
 use plumule_journal::subject::Plants;
 use std::collections::BTreeMap;
@@ -23,6 +26,11 @@ pub(super) struct Known<'a> {
     /// By id, so the last is the newest.
     pub packets: BTreeMap<PacketId, Packet>,
     pub places: BTreeMap<PlaceId, Place>,
+    /// None until they are read.
+    pub plans: BTreeMap<PlanId, Wanted<FoundPlan>>,
+    /// None until they are read.
+    pub items: BTreeMap<ItemId, Wanted<FoundItem>>,
+    pub crops: Crops,
     /// Trays whose code, as it is or once was, meets a part.
     pub codes: BTreeMap<TrayId, u32>,
     plants: BTreeMap<Plants, Option<Of>>,
@@ -55,6 +63,24 @@ pub(super) struct Of {
     pub gave: Vec<Plants>,
 }
 
+/// Crops as they may be called: by the key, or the grower's own word, and the
+/// names in all languages.
+#[derive(Default)]
+pub(super) struct Crops(BTreeMap<String, String>);
+
+impl Crops {
+    pub fn words(&mut self, key: &str) -> &str {
+        self.0.entry(key.to_owned()).or_insert_with(|| {
+            if crops().get(key).is_some() {
+                let name = words::key("crop", key);
+                format!("{key} {}", words::in_all_languages(&name).join(" "))
+            } else {
+                key.to_owned()
+            }
+        })
+    }
+}
+
 struct Tray {
     state: TrayState,
     /// Met by its code and its places.
@@ -75,16 +101,14 @@ impl Packet {
 
 impl<'a> Known<'a> {
     pub fn new(journal: &'a Journal, query: &'a Query, garden: &Picture) -> Result<Self, AppError> {
-        let mut crops_met: BTreeMap<String, String> = BTreeMap::new();
+        let mut crops = Crops::default();
         let mut packets = BTreeMap::new();
         for packet in journal.packets()? {
             let it = packet.described;
             let year = it.packed_year.or(it.harvested_year);
-            let crop = crops_met
-                .entry(it.crop.clone())
-                .or_insert_with(|| crop_words(&it.crop));
             let words = format!(
-                "{crop} {} {} {} {}",
+                "{} {} {} {} {}",
+                crops.words(&it.crop),
                 it.variety,
                 it.source,
                 it.note,
@@ -118,10 +142,20 @@ impl<'a> Known<'a> {
             zone: garden.zone,
             packets,
             places: places.collect(),
+            plans: BTreeMap::new(),
+            items: BTreeMap::new(),
+            crops,
             codes,
             plants: BTreeMap::new(),
             trays: BTreeMap::new(),
         })
+    }
+
+    /// Reads the plans and the things to buy.
+    pub fn read_wanted(&mut self, stamp: &Stamp) -> Result<(), AppError> {
+        self.plans = wanted::plans(self, stamp)?;
+        self.items = wanted::items(self, stamp)?;
+        Ok(())
     }
 
     /// The part that fewest things are likely to meet; none where one is met by
@@ -156,7 +190,10 @@ impl<'a> Known<'a> {
     pub fn possible(&self) -> u32 {
         let packets = self.packets.values().map(|packet| packet.met);
         let places = self.places.values().map(|place| place.met);
+        let plans = self.plans.values().map(|plan| plan.met);
+        let items = self.items.values().map(|item| item.met);
         let all = packets.chain(places).chain(self.codes.values().copied());
+        let all = all.chain(plans).chain(items);
         all.fold(0, |all, met| all | met)
     }
 
@@ -190,7 +227,7 @@ impl<'a> Known<'a> {
                         self.plants(*of)?.map(|of| (of.met, of.name.clone()))
                     }
                     Parent::Started { crop, variety, .. } => {
-                        let words = format!("{} {variety}", crop_words(crop));
+                        let words = format!("{} {variety}", self.crops.words(crop));
                         Some((self.query.met(&words), name(crop, variety)))
                     }
                 };
@@ -313,24 +350,9 @@ fn gave(state: &PlantsState) -> Vec<Plants> {
     parts.map(|part| Plants::Batch(part.batch)).collect()
 }
 
-fn name(crop: &str, variety: &str) -> PlantName {
+pub(super) fn name(crop: &str, variety: &str) -> PlantName {
     PlantName {
-        crop: CropName {
-            key: crop.to_owned(),
-            known: crops().get(crop).is_some(),
-        },
+        crop: crop_name(crop),
         variety: variety.to_owned(),
     }
-}
-
-/// A crop as it may be called: its key, or the grower's own word, and its names
-/// in all languages.
-fn crop_words(key: &str) -> String {
-    let mut all = vec![key.to_owned()];
-    if crops().get(key).is_some() {
-        let name = words::key("crop", key);
-        let languages = Language::ALL.iter();
-        all.extend(languages.map(|language| words::plain_text(&name, *language)));
-    }
-    all.join(" ")
 }

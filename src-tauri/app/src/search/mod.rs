@@ -1,13 +1,14 @@
 //! Looking for words and days through the whole journal.
 //!
-//! Nothing is kept for it but narrow indices. Packets and label codes are gone
-//! through whole; of what a query asks, the part that fewest things meet says
-//! which trays and sowings are looked at, and those are held against the rest,
-//! the newest first, until there are more than are shown.
+//! Nothing is kept for it but narrow indices. Packets, plans, things to buy and
+//! label codes are gone through whole; of what a query asks, the part that
+//! fewest things meet says which trays and sowings are looked at, and those are
+//! held against the rest, the newest first, until there are more than are shown.
 
 mod known;
 mod notes;
 mod query;
+mod wanted;
 
 use crate::error::AppError;
 use crate::picture::Picture;
@@ -40,14 +41,23 @@ pub(crate) fn view(journal: &Journal, stamp: &Stamp, typed: &str) -> Result<Sear
     };
     let garden = Picture::of_the_garden(journal, stamp)?;
     let mut known = Known::new(journal, &query, &garden)?;
+    known.read_wanted(stamp)?;
     let mut view = SearchView::default();
     let mut more = Vec::new();
     let packets = known.packets.iter().rev();
-    let mut packets = packets.filter(|(_, packet)| packet.met == query.all());
-    let listed = packets.by_ref().take(MOST);
-    view.packets = listed.map(|(id, packet)| packet.found(*id)).collect();
-    if packets.next().is_some() {
+    let packets = packets.filter(|(_, packet)| packet.met == query.all());
+    if newest(packets, |(id, it)| it.found(*id), &mut view.packets) {
         more.push("packets");
+    }
+    let plans = known.plans.values().rev();
+    let plans = plans.filter(|plan| plan.met == query.all());
+    if newest(plans, |it| it.found.clone(), &mut view.plans) {
+        more.push("plans");
+    }
+    let items = known.items.values().rev();
+    let items = items.filter(|item| item.met == query.all());
+    if newest(items, |it| it.found.clone(), &mut view.items) {
+        more.push("items");
     }
     if let Some(part) = known.fewest() {
         let candidates = candidates(&known, part)?;
@@ -209,6 +219,12 @@ impl Found {
         }
         Ok(())
     }
+}
+
+/// Lists the first; whether there are more.
+fn newest<T, F>(mut met: impl Iterator<Item = T>, found: impl Fn(T) -> F, to: &mut Vec<F>) -> bool {
+    to.extend(met.by_ref().take(MOST).map(found));
+    met.next().is_some()
 }
 
 fn add<T>(list: &mut Vec<T>, one: T, more: &mut bool) {

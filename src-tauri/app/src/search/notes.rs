@@ -92,11 +92,9 @@ fn met_by(known: &mut Known<'_>, about: Subject) -> Result<u32, AppError> {
         Subject::Batch(id) => of_plants(known, Plants::Batch(id)),
         Subject::Packet(id) => Ok(known.packets.get(&id).map_or(0, |packet| packet.met)),
         Subject::Place(id) => Ok(known.places.get(&id).map_or(0, |place| place.met)),
-        Subject::Garden
-        | Subject::Test(_)
-        | Subject::Item(_)
-        | Subject::Plan(_)
-        | Subject::Reservation(_) => Ok(0),
+        Subject::Plan(id) => Ok(known.plans.get(&id).map_or(0, |plan| plan.met)),
+        Subject::Item(id) => Ok(known.items.get(&id).map_or(0, |item| item.met)),
+        Subject::Garden | Subject::Test(_) | Subject::Reservation(_) => Ok(0),
     }
 }
 
@@ -142,10 +140,25 @@ fn shown(known: &mut Known<'_>, about: Subject) -> Result<Option<NoteAbout>, App
             let place = known.places.get(&id);
             place.map(|place| page("settings", String::new(), place.name.clone(), Vec::new()))
         }
-        Subject::Item(_) => Some(page("seed", "buy".to_owned(), String::new(), Vec::new())),
-        Subject::Plan(_) | Subject::Reservation(_) => {
-            Some(page("year", String::new(), String::new(), Vec::new()))
+        Subject::Item(id) => {
+            let item = known.items.get(&id);
+            let plants = item.map(|item| item.found.plants.clone());
+            let plants = plants.into_iter().collect();
+            Some(page("seed", "buy".to_owned(), String::new(), plants))
         }
+        Subject::Plan(id) => {
+            let plan = known.plans.get(&id);
+            let listed = plan.filter(|plan| plan.found.listed);
+            let at = listed.map_or_else(String::new, |_| id.to_string());
+            let plants = plan.map(|plan| plan.found.plants.clone());
+            Some(page(
+                "year",
+                at,
+                String::new(),
+                plants.into_iter().collect(),
+            ))
+        }
+        Subject::Reservation(_) => Some(page("year", String::new(), String::new(), Vec::new())),
         Subject::Garden => None,
     })
 }

@@ -53,18 +53,12 @@ pub(super) fn view(
     today: NaiveDate,
 ) -> Result<ToBuyView, AppError> {
     let items = journal.to_buy(PAST)?;
-    let days = |item: &ItemState| (today - item.last.at.local.date()).num_days();
-    let shown = items.iter().filter(|item| match item.described.standing {
-        Standing::Wanted => true,
-        Standing::Bought => days(item) <= BOUGHT_DAYS,
-        Standing::Dropped => false,
-    });
+    let shown = items.iter().filter(|item| on_the_list(item, today));
     let settled: BTreeSet<Kind> = items
         .iter()
-        .filter(|item| match item.described.standing {
-            Standing::Wanted => true,
-            Standing::Bought => days(item) <= BOUGHT_DAYS,
-            Standing::Dropped => days(item) <= DROPPED_DAYS,
+        .filter(|item| {
+            let dropped = item.described.standing == Standing::Dropped;
+            on_the_list(item, today) || dropped && days(item, today) <= DROPPED_DAYS
         })
         .map(|item| kind(&item.described.crop, &item.described.variety))
         .collect();
@@ -77,6 +71,20 @@ pub(super) fn view(
             .filter_map(|wanted| wanted.suggested(picture, today))
             .collect(),
     })
+}
+
+/// Whether the list shows it.
+pub(crate) fn on_the_list(item: &ItemState, today: NaiveDate) -> bool {
+    match item.described.standing {
+        Standing::Wanted => true,
+        Standing::Bought => days(item, today) <= BOUGHT_DAYS,
+        Standing::Dropped => false,
+    }
+}
+
+/// Since the last word on it.
+fn days(item: &ItemState, today: NaiveDate) -> i64 {
+    (today - item.last.at.local.date()).num_days()
 }
 
 fn item_view(item: &ItemState) -> ItemView {

@@ -5,7 +5,7 @@ mod now;
 mod page;
 mod stock;
 
-pub(crate) use buy::crop_name;
+pub(crate) use buy::{crop_name, on_the_list};
 pub(crate) use page::view as page;
 pub(crate) use stock::{
     Stocktake, in_season as stocktake_in_season, last_day as stocktake_last_day,

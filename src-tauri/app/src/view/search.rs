@@ -1,6 +1,7 @@
 //! What a search over the whole journal finds.
 
 use super::CropName;
+use crate::say::Say;
 use chrono::{NaiveDate, NaiveDateTime};
 use serde::Serialize;
 use ts_rs::TS;
@@ -15,10 +16,14 @@ pub struct SearchView {
     pub sowings: Vec<FoundSowing>,
     /// Packets.
     pub packets: Vec<FoundPacket>,
+    /// Plans, ended ones too.
+    pub plans: Vec<FoundPlan>,
+    /// Things to buy, or bought.
+    pub items: Vec<FoundItem>,
     /// Notes.
     pub notes: Vec<FoundNote>,
     /// Groups of which there are more than are listed: `trays`, `sowings`,
-    /// `packets`, `notes`.
+    /// `packets`, `plans`, `items`, `notes`.
     pub more: Vec<String>,
 }
 
@@ -82,6 +87,37 @@ pub struct FoundPacket {
     pub source: String,
     /// No longer used.
     pub retired: bool,
+}
+
+/// A plan that was found.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct FoundPlan {
+    /// Id.
+    pub plan: String,
+    /// What is to be raised.
+    pub plants: PlantName,
+    /// How many, and when.
+    pub say: Say,
+    /// Whether it is among the plans of the Year screen: those that ended are
+    /// not.
+    pub listed: bool,
+}
+
+/// Something to buy, or bought, that was found.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export, export_to = "types.ts")]
+pub struct FoundItem {
+    /// Id.
+    pub item: String,
+    /// What.
+    pub plants: PlantName,
+    /// How much, where from; may be empty.
+    pub note: String,
+    /// Bought.
+    pub bought: bool,
+    /// Whether it is on the list: what was bought long ago is not.
+    pub listed: bool,
 }
 
 /// A note that was found.

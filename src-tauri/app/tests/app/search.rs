@@ -1,12 +1,12 @@
 //! Searching: each kind of match beside one that differs in one thing.
 
-use crate::Bench;
 use crate::acts::{packet, place, sow};
 use crate::stamp;
+use crate::{Bench, said};
 use plumule_app::App;
 use plumule_app::acts::{Act, PartAnswer};
 use plumule_app::search::CODES;
-use plumule_app::view::{Fix, PacketForm, SearchView, TrayChoice};
+use plumule_app::view::{Fix, PacketForm, PlanForm, RhythmForm, SearchView, TrayChoice};
 use plumule_app::words::{key, known};
 use plumule_journal::content::{Content, Noted};
 use plumule_journal::stamp::Happened;
@@ -286,6 +286,140 @@ fn a_code_that_is_given_again_tells_of_the_tray_before() {
     let labelled = it.bench.app.find_label(&stamp, "K 1").unwrap();
     let codes: Vec<&str> = labelled.trays.iter().map(|it| it.code.as_str()).collect();
     assert_eq!(codes, ["k1"], "the living one is meant");
+}
+
+/// A plan for a sale of leeks from the packet there is, one of spinach every
+/// three weeks, seed of it to buy; each described with a neighbour.
+fn planned() -> Garden {
+    let mut it = garden();
+    let leek = it.find("echalion").packets[0].packet.clone();
+    let sale = PlanForm {
+        crop: text("leek"),
+        variety: String::new(),
+        packet: Some(leek),
+        wanted: 40,
+        rhythm: RhythmForm::Sale {
+            day: "2026-09-12".parse().unwrap(),
+            over_percent: 15,
+        },
+        raise_weeks: Some(10),
+    };
+    let again = PlanForm {
+        crop: text("spinach"),
+        variety: text("Dusk Giant"),
+        packet: None,
+        wanted: 12,
+        rhythm: RhythmForm::Every {
+            weeks: 3,
+            from: "2026-08-01".parse().unwrap(),
+            to: "2026-10-03".parse().unwrap(),
+        },
+        raise_weeks: None,
+    };
+    for plan in [sale, again] {
+        it.bench.done(Act::Plan { id: None, plan });
+    }
+    it.bench.done(Act::WantToBuy {
+        crop: text("spinach"),
+        variety: text("Dusk Giant"),
+        note: text("two packets, from the mill shop"),
+    });
+    it
+}
+
+impl Garden {
+    /// Crops of plans, of things to buy.
+    fn wanted(&mut self, typed: &str) -> [Vec<String>; 2] {
+        let view = self.find(typed);
+        let plans = view.plans.iter();
+        let items = view.items.iter();
+        [
+            plans.map(|it| it.plants.crop.key.clone()).collect(),
+            items.map(|it| it.plants.crop.key.clone()).collect(),
+        ]
+    }
+}
+
+#[test]
+fn plans_and_what_to_buy_are_found_and_their_neighbours_are_not() {
+    let mut it = planned();
+    let cases: &[(&str, [&[&str]; 2])] = &[
+        // Crop, in every language; variety; what its packet says.
+        ("leek", [&["leek"], &[]]),
+        ("Lauch", [&["leek"], &[]]),
+        ("spinat", [&["spinach"], &["spinach"]]),
+        ("SPINACH dusk", [&["spinach"], &["spinach"]]),
+        ("spinach dawn", [&[], &[]]),
+        ("echalion", [&["leek"], &[]]),
+        ("leek 2023", [&["leek"], &[]]),
+        // A sale by its word, in every language.
+        ("sale", [&["leek"], &[]]),
+        ("Verkauf Lauch", [&["leek"], &[]]),
+        ("spinach sale", [&[], &[]]),
+        // The day it is for; the first and last day of sowing again and again.
+        ("12 September", [&["leek"], &[]]),
+        ("12. Sept. 2026", [&["leek"], &[]]),
+        ("13 September", [&[], &[]]),
+        ("1 August", [&["spinach"], &[]]),
+        ("October 2026 spinach", [&["spinach"], &[]]),
+        ("October 2027", [&[], &[]]),
+        // What is noted on the list.
+        ("mill", [&[], &["spinach"]]),
+        ("mills", [&[], &[]]),
+        ("spinach mill shop", [&[], &["spinach"]]),
+        ("leek mill", [&[], &[]]),
+    ];
+    for (typed, wanted) in cases {
+        let wanted = wanted.map(|group| group.iter().map(|it| text(it)).collect::<Vec<_>>());
+        assert_eq!(it.wanted(typed), wanted, "{typed}");
+    }
+    let plan = it.find("sale").plans.remove(0);
+    assert!(plan.listed);
+    let said = said::one(&plan.say);
+    assert!(said.contains("40 plants for the sale on"), "{said}");
+}
+
+#[test]
+fn what_is_over_is_found_and_leads_nowhere() {
+    let mut it = planned();
+    let plan = it.find("sale").plans.remove(0).plan;
+    it.bench.done(Act::EndPlan { plan });
+    let plan = it.find("sale").plans.remove(0);
+    assert!(!plan.listed);
+    let set = |it: &mut Garden, standing: &str| {
+        let item = it.find("mill").items.remove(0).item;
+        it.bench.done(Act::SetToBuy {
+            item,
+            standing: text(standing),
+        });
+    };
+    set(&mut it, "bought");
+    it.bench.wait_days(60);
+    let item = it.find("mill").items.remove(0);
+    assert!(item.bought && item.listed);
+    it.bench.wait_days(1);
+    assert!(!it.find("mill").items.remove(0).listed);
+    set(&mut it, "dropped");
+    assert!(it.find("mill").items.is_empty());
+    // Of which nothing was said for years is not among the plans either.
+    assert!(it.find("spinach").plans.remove(0).listed);
+    it.bench.wait_days(800);
+    assert!(!it.find("spinach").plans.remove(0).listed);
+}
+
+#[test]
+fn a_note_on_a_plan_is_found_by_the_plan_and_leads_to_it() {
+    let mut it = planned();
+    let plan = it.find("sale").plans.remove(0).plan;
+    it.bench.done(Act::Note {
+        about: format!("plan:{plan}"),
+        text: text("Ask for a stall near the gate."),
+    });
+    let found = |it: &mut Garden, typed: &str| it.find(typed).notes;
+    let about = found(&mut it, "stall leek")[0].about.clone().unwrap();
+    assert_eq!((&*about.page, &*about.id), ("year", &*plan));
+    assert_eq!(about.plants[0].crop.key, "leek");
+    assert!(found(&mut it, "stall spinach").is_empty());
 }
 
 #[test]

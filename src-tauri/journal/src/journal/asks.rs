@@ -132,6 +132,16 @@ impl Journal {
         reservation, ReservationId, Reservation, ReservationState
     );
 
+    /// All plans, ended ones last.
+    ///
+    /// # Errors
+    /// If the database fails.
+    pub fn plans(&self) -> Result<Vec<PlanState>, Error> {
+        let mut plans: Vec<PlanState> = read::living(&self.db, "plan", i64::MIN)?;
+        plans.extend(read::past::<PlanState>(&self.db, "plan", usize::MAX)?);
+        Ok(plans)
+    }
+
     /// Plans that have not ended and of which something was said since an
     /// instant, the last touched last.
     ///

@@ -80,6 +80,9 @@ fn answers_to_jobs_are_found_from_the_living() {
 #[test]
 fn what_is_looked_for_is_read_from_indices_alone() {
     for (query, index) in [
+        // Packets, plans, things to buy.
+        (read::LIVING, "INDEX states_living"),
+        (read::PAST, "INDEX states_past"),
         (sought::CODES, "COVERING INDEX entries_codes"),
         (sought::CODED, "COVERING INDEX entries_codes"),
         (sought::NOTES, "COVERING INDEX entries_notes"),

@@ -5,10 +5,12 @@ use super::{Outcome, Row, paired, seconds};
 use crate::world::{World, now, stamp};
 use chrono::{Days, TimeDelta};
 use plumule_app::App;
-use plumule_journal::content::{Content, Noted};
+use plumule_journal::content::{Content, Noted, PlanDescribed, Rhythm, ToBuy};
+use plumule_journal::id::{ItemId, PlanId};
 use plumule_journal::stamp::{Happened, Stamp};
 use plumule_journal::subject::Subject;
-use plumule_journal::{Journal, Wish};
+use plumule_journal::words::Standing;
+use plumule_journal::{Ids, Journal, Wish};
 use rusqlite::{Connection, OpenFlags};
 use std::cell::RefCell;
 use std::path::Path;
@@ -16,8 +18,10 @@ use std::path::Path;
 const YEARS: u64 = 50;
 /// Notes of a year.
 const NOTES: u64 = 250;
+/// Plans of a year, and things to buy.
+const WANTED: u64 = 30;
 /// What is looked for, and a word of it that LIKE looks for.
-const SOUGHT: [(&str, &str); 8] = [
+const SOUGHT: [(&str, &str); 10] = [
     ("tomato", "tomato"),
     ("t", "t"),
     ("trial 12", "trial 12"),
@@ -26,6 +30,8 @@ const SOUGHT: [(&str, &str); 8] = [
     ("14 May", "-05-14T"),
     ("May 2019 lettuce", "lettuce"),
     ("cabbage leaning", "leaning"),
+    ("leek sale 2019", "leek"),
+    ("mill", "mill"),
 ];
 
 pub fn rows(runs: usize) -> Outcome<Vec<Row>> {
@@ -56,7 +62,7 @@ pub fn rows(runs: usize) -> Outcome<Vec<Row>> {
         || {
             let mut query = db.prepare(
                 "SELECT nr FROM entries WHERE kind IN ('packet_described', 'place_described',
-                   'tray_described', 'sown', 'batch_started', 'noted', 'explained')
+                   'tray_described', 'sown', 'batch_started', 'noted', 'explained', 'plan_described', 'to_buy')
                  AND line LIKE '%' || ?1 || '%' ORDER BY nr DESC LIMIT 50",
             )?;
             let mut sum = 0.0;
@@ -70,7 +76,7 @@ pub fn rows(runs: usize) -> Outcome<Vec<Row>> {
         },
     )?;
     let note = format!(
-        "{} searches of {entries} entries, {NOTES} notes a year",
+        "{} searches of {entries} entries, {NOTES} notes and {WANTED} plans a year",
         SOUGHT.len()
     );
     // The first run only warmed up.
@@ -118,5 +124,55 @@ fn note(home: &Path) -> Outcome<u64> {
         (stamp, wish)
     });
     journal.write_all(acts)?;
+    want(&mut journal)?;
     Ok(journal.count()?)
+}
+
+/// Writes plans and things to buy of all the years; the last year's stand.
+fn want(journal: &mut Journal) -> Outcome<()> {
+    let zone = stamp(1).zone;
+    let acts = (0..YEARS * WANTED).map(|number| {
+        let stamp = Stamp {
+            now: now(),
+            ..stamp(2_000_000 + number)
+        };
+        let at = now() - Days::new(number * 365 / WANTED);
+        let happened = Happened::at(at, zone);
+        let mut ids = Ids::new(&stamp, "bench");
+        let crop = ["leek", "tomato", "lettuce"][number as usize % 3].to_owned();
+        let variety = format!("Trial {number}");
+        let past = number >= WANTED;
+        let plan = PlanDescribed {
+            plan: PlanId(ids.next()),
+            crop: crop.clone(),
+            variety: variety.clone(),
+            packet: None,
+            wanted: 40,
+            rhythm: Rhythm::Sale {
+                day: happened.local.date() + Days::new(60),
+                over_percent: 15,
+            },
+            raise_weeks: Some(8),
+            ended: past,
+        };
+        let item = ToBuy {
+            item: ItemId(ids.next()),
+            crop,
+            variety,
+            note: "two packets, from the mill shop".to_owned(),
+            standing: if past {
+                Standing::Bought
+            } else {
+                Standing::Wanted
+            },
+        };
+        let wish = Wish {
+            contents: vec![Content::PlanDescribed(plan), Content::ToBuy(item)],
+            happened: Some(happened),
+            hand: String::new(),
+            confirmed: true,
+        };
+        (stamp, wish)
+    });
+    Ok(journal.write_all(acts)?)
 }

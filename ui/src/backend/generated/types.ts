@@ -1232,6 +1232,31 @@ counts: Array<CountPoint>,
 today: string, };
 
 /**
+ * Something to buy, or bought, that was found.
+ */
+export type FoundItem = { 
+/**
+ * Id.
+ */
+item: string, 
+/**
+ * What.
+ */
+plants: PlantName, 
+/**
+ * How much, where from; may be empty.
+ */
+note: string, 
+/**
+ * Bought.
+ */
+bought: boolean, 
+/**
+ * Whether it is on the list: what was bought long ago is not.
+ */
+listed: boolean, };
+
+/**
  * What a label that was typed or photographed says.
  */
 export type FoundLabel = { 
@@ -1289,6 +1314,28 @@ source: string,
  * No longer used.
  */
 retired: boolean, };
+
+/**
+ * A plan that was found.
+ */
+export type FoundPlan = { 
+/**
+ * Id.
+ */
+plan: string, 
+/**
+ * What is to be raised.
+ */
+plants: PlantName, 
+/**
+ * How many, and when.
+ */
+say: Say, 
+/**
+ * Whether it is among the plans of the Year screen: those that ended are
+ * not.
+ */
+listed: boolean, };
 
 /**
  * A sowing that was found.
@@ -2951,7 +2998,7 @@ export type ResultsAsked = {
  */
 by: GroupBy, 
 /**
- * Of one year; none: all.
+ * Of the year that begins in this one; none: all.
  */
 year: number | null, 
 /**
@@ -2968,9 +3015,10 @@ pair: [string, string] | null, };
  */
 export type ResultsView = { 
 /**
- * Years in which something was sown, the latest first.
+ * Years in which something was sown, the latest first; in the south from
+ * July to June.
  */
-years: Array<number>, 
+years: Array<Named>, 
 /**
  * Crops that were sown in them.
  */
@@ -3097,12 +3145,20 @@ sowings: Array<FoundSowing>,
  */
 packets: Array<FoundPacket>, 
 /**
+ * Plans, ended ones too.
+ */
+plans: Array<FoundPlan>, 
+/**
+ * Things to buy, or bought.
+ */
+items: Array<FoundItem>, 
+/**
  * Notes.
  */
 notes: Array<FoundNote>, 
 /**
  * Groups of which there are more than are listed: `trays`, `sowings`,
- * `packets`, `notes`.
+ * `packets`, `plans`, `items`, `notes`.
  */
 more: Array<string>, };
 
