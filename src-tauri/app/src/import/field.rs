@@ -3,7 +3,7 @@
 use super::coded;
 use crate::text::fold;
 use crate::view::{Coded, PacketForm, RangeView, StatedDaysForm};
-use crate::words::{self, Language};
+use crate::words;
 use chrono::{Datelike, NaiveDate};
 use plumule_agronomy::crops;
 use plumule_journal::words::Storage;
@@ -75,28 +75,118 @@ impl Field {
         Self::ALL.iter().copied().find(|field| field.key() == key)
     }
 
-    /// By the usual names of columns (common practice).
+    /// By what the field is called here in any language, else by the usual names
+    /// of columns.
     pub(super) fn of_name(name: &str) -> Option<Self> {
         let name = fold(&name.replace(['_', '-'], " "));
-        Some(match name.as_str() {
-            "crop" | "plant" | "kind" | "species" | "vegetable" => Self::Crop,
-            "variety" | "cultivar" | "sort" => Self::Variety,
-            "packed" | "year" | "year packed" | "packed year" | "bought" => Self::Packed,
-            "harvested" | "year harvested" | "saved" | "harvest year" => Self::Harvested,
-            "sow by" | "best before" | "use by" | "expiry" => Self::SowBy,
-            "stated germination" | "germination" | "germination %" => Self::Germination,
-            "stated days" | "days" | "days to come up" | "days to germination" => Self::Days,
-            "stated at c" | "germination temperature" | "soil temperature" => Self::DaysAt,
-            "seeds" | "number" | "quantity" | "count" | "seeds left" => Self::Seeds,
-            "storage" | "stored" | "kept" => Self::Storage,
-            "treated" | "dressed" => Self::Treated,
-            "f1" | "hybrid" => Self::F1,
-            "source" | "from" | "supplier" | "shop" => Self::Source,
-            "price" | "cost" => Self::Price,
-            "note" | "notes" | "comment" | "comments" | "remarks" => Self::Note,
-            "in use" => Self::InUse,
-            _ => return None,
+        let mut all = Self::ALL.iter().copied();
+        all.find(|field| {
+            let key = field.key();
+            let words = words::in_all_languages(&words::key("import-field", key));
+            key.replace('_', " ") == name
+                || words.iter().any(|it| fold(it) == name)
+                || field.usual_names().contains(&name.as_str())
         })
+    }
+
+    /// As tables have them (common practice), folded.
+    fn usual_names(self) -> &'static [&'static str] {
+        match self {
+            Self::Crop => &[
+                "plant",
+                "kind",
+                "species",
+                "vegetable",
+                "kultur",
+                "gemuse",
+                "art",
+            ],
+            Self::Variety => &["cultivar", "sort"],
+            Self::Packed => &[
+                "year",
+                "packed year",
+                "bought",
+                "jahr",
+                "abgefullt",
+                "jahrgang",
+                "gekauft",
+            ],
+            Self::Harvested => &[
+                "year harvested",
+                "saved",
+                "harvest year",
+                "geerntet",
+                "erntejahr",
+            ],
+            Self::SowBy => &[
+                "best before",
+                "use by",
+                "expiry",
+                "haltbar bis",
+                "aussaat bis",
+                "mhd",
+            ],
+            Self::Germination => &[
+                "germination",
+                "germination %",
+                "keimfahigkeit",
+                "keimfahigkeit %",
+                "keimfahigkeit in %",
+                "keimrate",
+                "keimquote",
+            ],
+            Self::Days => &[
+                "days",
+                "days to come up",
+                "days to germination",
+                "keimdauer",
+                "keimdauer in tagen",
+                "keimtage",
+                "tage",
+            ],
+            Self::DaysAt => &[
+                "germination temperature",
+                "soil temperature",
+                "keimtemperatur",
+                "bodentemperatur",
+            ],
+            Self::Seeds => &[
+                "number",
+                "quantity",
+                "count",
+                "seeds left",
+                "samen",
+                "anzahl",
+                "menge",
+                "stuck",
+                "korner",
+            ],
+            Self::Storage => &["stored", "kept", "lager", "gelagert", "aufbewahrung"],
+            Self::Treated => &["dressed", "behandelt"],
+            Self::F1 => &["hybrid", "hybride"],
+            Self::Source => &[
+                "supplier",
+                "shop",
+                "quelle",
+                "bezugsquelle",
+                "herkunft",
+                "lieferant",
+                "handler",
+            ],
+            Self::Price => &["cost", "kosten"],
+            Self::Note => &[
+                "notes",
+                "comment",
+                "comments",
+                "remarks",
+                "notizen",
+                "bemerkung",
+                "bemerkungen",
+                "kommentar",
+                "anmerkung",
+            ],
+            Self::InUse => &["vorhanden"],
+        }
     }
 }
 
@@ -110,11 +200,9 @@ impl Reader {
     pub(super) fn new() -> Self {
         // A table need not be in the language of the device.
         let all_words = |set: &str, key: &str| -> Vec<String> {
-            let message = words::key(set, key);
-            let spoken = Language::ALL.iter();
-            let spoken = spoken.map(|language| words::plain_text(&message, *language));
             let own = [key.to_owned()].into_iter();
-            own.chain(spoken).map(|word| fold(&word)).collect()
+            let all = own.chain(words::in_all_languages(&words::key(set, key)));
+            all.map(|word| fold(&word)).collect()
         };
         let crops = crops().iter();
         Self {
@@ -154,13 +242,13 @@ impl Reader {
             Field::Packed => form.packed_year = Some(year(cell)?),
             Field::Harvested => form.harvested_year = Some(year(cell)?),
             Field::SowBy => {
-                let day = cell.parse().map_err(|_| coded("no_day", cell))?;
-                form.sow_by = Some(day);
+                form.sow_by = Some(day(cell).ok_or_else(|| coded("no_day", cell))?);
             }
             Field::Germination => form.stated_germination = Some(share(cell)?),
             Field::Days => {
                 let whole = |days: f64| (days.fract() == 0.0).then_some(days as u32);
-                let read = span(cell).and_then(|(from, to)| whole(from).zip(whole(to)));
+                let read =
+                    span(without_unit(cell)).and_then(|(from, to)| whole(from).zip(whole(to)));
                 let (from, to) = read.ok_or_else(|| coded("no_days", cell))?;
                 let stated = form.stated_days.get_or_insert(NO_DAYS);
                 (stated.from, stated.to) = (from, to);
@@ -194,24 +282,62 @@ const NO_DAYS: StatedDaysForm = StatedDaysForm {
     at: None,
 };
 
-/// A lowest and a highest, or one for both: `7`, `7-14`, `7 to 14`. None below 0.
+/// A number of days without the word that says so.
+fn without_unit(cell: &str) -> &str {
+    let units = ["days", "day", "tagen", "tage", "tag"];
+    let mut bare = units.iter().filter_map(|unit| {
+        let at = cell.len().checked_sub(unit.len())?;
+        let end = cell.get(at..)?;
+        cell.get(..at).filter(|_| end.eq_ignore_ascii_case(unit))
+    });
+    bare.next().unwrap_or(cell).trim_end()
+}
+
+/// A lowest and a highest, or one for both: `7`, `7-14`, `7 to 14`, `7 bis 14`.
+/// None below 0.
 fn span(cell: &str) -> Option<(f64, f64)> {
-    let numbers = cell.replace("to", "-").replace(',', ".");
+    let numbers = cell
+        .replace("to", "-")
+        .replace("bis", "-")
+        .replace(',', ".");
     let mut numbers = numbers.split(['-', '–']).map(|it| it.trim().parse().ok());
     let low = numbers.next()??;
     let high = numbers.next().unwrap_or(Some(low))?;
     numbers.next().is_none().then_some((low, high))
 }
 
-/// A year by itself or that of a day.
-fn year(cell: &str) -> Result<i32, Coded> {
-    let day = cell.parse::<NaiveDate>().map(|day| day.year());
-    cell.parse().or(day).map_err(|_| coded("no_year", cell))
+/// A day as ISO 8601 writes it, or with dots, where the day comes first; with
+/// strokes it may be either, and is asked about.
+fn day(cell: &str) -> Option<NaiveDate> {
+    let dotted = || {
+        let day = NaiveDate::parse_from_str(cell, "%d. %m. %Y").ok()?;
+        if (0..100).contains(&day.year()) {
+            return day.with_year(2000 + day.year());
+        }
+        Some(day)
+    };
+    cell.parse().ok().or_else(dotted)
 }
 
+/// A year by itself or that of a day.
+fn year(cell: &str) -> Result<i32, Coded> {
+    let year = cell.parse().ok();
+    year.or_else(|| day(cell).map(|day| day.year()))
+        .ok_or_else(|| coded("no_year", cell))
+}
+
+/// A whole number; a sign that parts threes, blank, point or comma, is none.
 fn whole(cell: &str) -> Result<u32, Coded> {
     let digits: String = cell.split_whitespace().collect();
-    digits.parse().map_err(|_| coded("no_number", cell))
+    let mut groups = digits.split(['.', ',']);
+    let first = groups.next().unwrap_or_default();
+    let threes = groups.clone().all(|group| group.len() == 3);
+    let number = if threes && (1..=3).contains(&first.len()) {
+        groups.fold(first.to_owned(), |all, group| all + group)
+    } else {
+        digits
+    };
+    number.parse().map_err(|_| coded("no_number", cell))
 }
 
 /// In per cent, or from 0 to 1 as it is.
@@ -231,8 +357,10 @@ fn share(cell: &str) -> Result<f64, Coded> {
 
 fn yes(cell: &str) -> Result<bool, Coded> {
     match fold(cell).as_str() {
-        "yes" | "y" | "true" | "1" | "x" | "f1" | "treated" => Ok(true),
-        "no" | "n" | "false" | "0" | "-" => Ok(false),
+        "yes" | "y" | "true" | "1" | "x" | "f1" | "treated" | "ja" | "j" | "wahr" | "gebeizt" => {
+            Ok(true)
+        }
+        "no" | "n" | "false" | "0" | "-" | "nein" | "falsch" => Ok(false),
         _ => Err(coded("no_yes", cell)),
     }
 }

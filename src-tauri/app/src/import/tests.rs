@@ -245,3 +245,62 @@ fn stated_days_are_read_as_people_write_them() {
         ]
     );
 }
+
+/// A table as a German spreadsheet writes it: DIN 1355-1 days with dots,
+/// decimal commas, threes parted by points (DIN 1333), semicolons between cells.
+#[test]
+fn a_german_table_is_read() {
+    let view = read(
+        "Pflanze;Sorte;Erntejahr;Abgefüllt;Haltbar bis;Keimfähigkeit;Keimdauer;Keimtemperatur;Anzahl;Lagerung;Gebeizt;F1;Bezugsquelle;Preis;Bemerkung;In Gebrauch\r\n\
+         Möhre;Rote Laterne;;31.03.2025;31.12.2027;85,5 %;7 bis 14 Tage;18 bis 21,5 °C;1.200;in einem kühlen Schrank;nein;ja;Mühlenladen;2,95 €;aus der Mühle;ja\r\n\
+         Tomate;Abend;2024;;1. 2. 28;0,8;10;20;25;dicht verschlossen im Kühlschrank;Ja;Nein;;;;nein\r\n",
+    );
+    assert_eq!(bad(&view), []);
+    assert!(view.columns.iter().all(|it| !it.field.is_empty()));
+    let [first, second] = &view.first[..] else {
+        panic!("two packets")
+    };
+    let it = &first.packet;
+    assert_eq!((&*it.crop, &*it.variety), ("carrot", "Rote Laterne"));
+    assert_eq!((it.packed_year, it.harvested_year), (Some(2025), None));
+    assert_eq!(it.sow_by.unwrap().to_string(), "2027-12-31");
+    assert_eq!((it.stated_germination, it.seeds), (Some(0.855), Some(1200)));
+    let stated = it.stated_days.unwrap();
+    assert_eq!((stated.from, stated.to), (7, 14));
+    let (min_c, max_c) = (18.0, 21.5);
+    assert_eq!(stated.at, Some(RangeView { min_c, max_c }));
+    assert!(it.f1 && !it.treated && !first.retired);
+    assert_eq!((&*it.storage, &*it.price), ("cool_cupboard", "2,95 €"));
+    let it = &second.packet;
+    assert_eq!((&*it.crop, it.harvested_year), ("tomato", Some(2024)));
+    assert_eq!(it.sow_by.unwrap().to_string(), "2028-02-01");
+    assert_eq!(it.stated_germination, Some(0.8));
+    assert!(it.treated && !it.f1 && second.retired);
+    assert_eq!(it.storage, "fridge_sealed");
+}
+
+#[test]
+fn what_could_be_read_in_two_ways_is_asked_about() {
+    let view = read(
+        "Pflanze;Haltbar bis;Anzahl;Gebeizt;Keimdauer\n\
+         Lauch;03/04/2027;;;\n\
+         Lauch;31.02.2027;;;\n\
+         Lauch;;1.20;;\n\
+         Lauch;;12,5;;\n\
+         Lauch;;1.2000;;\n\
+         Lauch;;;vielleicht;\n\
+         Lauch;;;;2 Wochen\n",
+    );
+    assert_eq!(
+        bad(&view),
+        [
+            (2, "no_day"),
+            (3, "no_day"),
+            (4, "no_number"),
+            (5, "no_number"),
+            (6, "no_number"),
+            (7, "no_yes"),
+            (8, "no_days"),
+        ]
+    );
+}
