@@ -5,8 +5,9 @@ use super::season::{self, Past};
 use super::{plain, said};
 use crate::error::AppError;
 use crate::say::Arg;
+use crate::season::Years;
 use crate::words::{Units, crop};
-use chrono::{Datelike, NaiveDate};
+use chrono::NaiveDate;
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 use plumule_journal::Journal;
 use plumule_journal::content::Seeds;
@@ -37,10 +38,11 @@ pub(super) fn season(
     units: Units,
 ) -> Result<Vec<u8>, AppError> {
     let all = season::sowings(journal)?;
-    let of_year = |past: &&Past| past.sowing.opened_by.at.local.year() == today.year();
+    let years = Years::of(journal)?;
+    let year = years.year_of(today);
+    let of_year = |past: &&Past| years.year_of(past.sowing.opened_by.at.local.date()) == year;
     let sown: Vec<&Past> = all.iter().filter(of_year).collect();
-    let year = today.year().to_string();
-    let title = format!("{} {year}", plain("report-title", units));
+    let title = format!("{} {}", plain("report-title", units), years.name(year));
     let page = html! {
         (DOCTYPE)
         html lang=(units.language.tag()) {

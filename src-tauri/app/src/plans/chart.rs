@@ -15,6 +15,10 @@ use std::collections::BTreeSet;
 /// The line of frost has a point every so many days.
 const STEP: u64 = 3;
 
+/// The last days of the halves of a year (in the south the names change places).
+const MIDWINTER: (u32, u32) = (1, 15);
+const MIDSUMMER: (u32, u32) = (7, 15);
+
 /// From the month before this one, so that what comes is all there, whatever
 /// the time of year and the side of the equator. None without a last frost.
 pub(super) fn windows(
@@ -86,7 +90,7 @@ fn frost(picture: &Picture, from: NaiveDate, to: NaiveDate) -> (Vec<FrostPoint>,
     let mut points = Vec::new();
     let mut day = from;
     while day <= to {
-        let half = half_of(day, hemisphere(picture));
+        let half = half_of((day.month(), day.day()), hemisphere(picture));
         let odds = match half {
             Half::Spring => &spring,
             Half::Autumn => &autumn,
@@ -112,13 +116,23 @@ fn chance(picture: &Picture, odds: Option<&FrostOdds>, half: Half, day: NaiveDat
         Half::Spring => (garden.last_frost?, true),
         Half::Autumn => (garden.first_frost?, false),
     };
-    let usual = in_year(usual, day.year())?;
-    Some(f64::from(u8::from((day <= usual) == before)))
+    let usual = (usual.month, usual.day);
+    if half_of(usual, hemisphere(picture)) != half {
+        return Some(0.0);
+    }
+    let frost = (in_turn((day.month(), day.day())) <= in_turn(usual)) == before;
+    Some(f64::from(u8::from(frost)))
 }
 
-/// Halves part at 15 July and 15 January.
-fn half_of(day: NaiveDate, hemisphere: Hemisphere) -> Half {
-    let first = ((1, 15)..(7, 15)).contains(&(day.month(), day.day()));
+/// A day of a half, in order: what comes after the new year comes after December.
+fn in_turn((month, day): (u32, u32)) -> (u32, u32) {
+    let over = (month, day) <= MIDWINTER;
+    (if over { month + 12 } else { month }, day)
+}
+
+/// Halves part at the ends of 15 July and 15 January.
+fn half_of(day: (u32, u32), hemisphere: Hemisphere) -> Half {
+    let first = MIDWINTER < day && day <= MIDSUMMER;
     if first == (hemisphere == Hemisphere::North) {
         Half::Spring
     } else {

@@ -1,15 +1,17 @@
 //! Plans over a small garden: each test holds two that differ in one fact.
 //! Tomatoes are raised 6 to 8 weeks by the crop book.
 
+use super::chart::windows;
 use super::need::{Need, needs};
 use crate::jobs::Plan;
 use crate::view::JobKind;
 use crate::world::{World, at, day};
 use plumule_agronomy::crops;
-use plumule_journal::content::{PlanDescribed, Rhythm};
+use plumule_journal::content::{MonthDay, PlanDescribed, Rhythm};
 use plumule_journal::id::{PlanId, SowingId};
 use plumule_journal::state::{PlanSown, PlanState, SightAt};
 use plumule_journal::words::{Container, PlaceKind, Sight};
+use std::collections::BTreeSet;
 use uuid::Uuid;
 
 const SALE: &str = "2026-05-16";
@@ -232,4 +234,125 @@ fn a_dismissed_sowing_does_not_come_again_until_the_plan_is_changed() {
     let mark = world.mark(&now);
     world.picture.plans.get_mut(&plan).unwrap().last = mark;
     world.shows(JobKind::Sow, &now, "why-sow-by");
+}
+
+/// A garden of the south, last frost 5 October, first frost 20 May.
+fn south(mut world: World) -> World {
+    let garden = world.garden();
+    garden.latitude = Some(-37.0);
+    garden.last_frost = Some(MonthDay { month: 10, day: 5 });
+    garden.first_frost = Some(MonthDay { month: 5, day: 20 });
+    world
+}
+
+/// On which days of the chart frost is drawn: the first day of each stretch.
+fn frosts(world: &World, today: &str) -> Vec<(String, f64)> {
+    let view = windows(&world.picture, &BTreeSet::new(), day(today)).unwrap();
+    let mut turns: Vec<(String, f64)> = Vec::new();
+    for point in view.frost {
+        if turns
+            .last()
+            .is_none_or(|(_, before)| *before != point.chance)
+        {
+            turns.push((point.day.format("%Y-%m").to_string(), point.chance));
+        }
+    }
+    turns
+}
+
+#[test]
+fn the_line_of_frost_goes_over_the_new_year() {
+    let turns = |all: &[(&str, f64)]| -> Vec<(String, f64)> {
+        all.iter()
+            .map(|(at, frost)| ((*at).to_owned(), *frost))
+            .collect()
+    };
+    // Midwinter in the north, midsummer in the south.
+    assert_eq!(
+        frosts(&south(World::new()), "2026-12-10"),
+        turns(&[("2026-11", 0.0), ("2027-05", 1.0), ("2027-10", 0.0)])
+    );
+    let north = World::new();
+    assert_eq!(
+        frosts(&north, "2026-12-10"),
+        turns(&[("2026-11", 1.0), ("2027-05", 0.0), ("2027-10", 1.0)])
+    );
+    // By a record too; of 15 January it tells the odds of autumn.
+    let mut by_record = north;
+    by_record.frost_record();
+    let view = windows(&by_record.picture, &BTreeSet::new(), day("2027-01-31")).unwrap();
+    let winter = view.frost.iter().filter(|it| it.day < day("2027-04-01"));
+    assert!(winter.clone().count() > 20);
+    let rare = winter.filter(|it| it.chance < 0.79).map(|it| it.day);
+    assert_eq!(rare.collect::<Vec<_>>(), []);
+}
+
+#[test]
+fn where_frost_comes_after_midwinter_only_or_before_it_the_other_half_has_none() {
+    let mut mild = World::new();
+    let garden = mild.garden();
+    garden.last_frost = Some(MonthDay { month: 2, day: 10 });
+    garden.first_frost = Some(MonthDay { month: 1, day: 20 });
+    let turns = frosts(&mild, "2026-12-10");
+    let at: Vec<&str> = turns.iter().map(|(at, _)| at.as_str()).collect();
+    assert_eq!(at, ["2026-11", "2027-01", "2027-02"]);
+}
+
+#[test]
+fn a_season_of_the_south_is_whole_across_the_new_year() {
+    let world = south(World::new());
+    let grown = BTreeSet::from(["tomato".to_owned()]);
+    let view = windows(&world.picture, &grown, day("2026-12-10")).unwrap();
+    assert_eq!((view.from, view.to), (day("2026-11-01"), day("2027-10-31")));
+    let [running, next] = &view.rows[0].seasons[..] else {
+        panic!("{:?}", view.rows[0].seasons)
+    };
+    assert!(running.sow[0] < day("2026-09-01") && running.sow[1] < day("2026-12-10"));
+    // 20 May less the days to maturity and raising.
+    let last = running.last_useful.unwrap();
+    assert!(
+        day("2026-12-31") < last && last < day("2027-03-01"),
+        "{last}"
+    );
+    assert!(next.sow[0] > day("2027-07-15") && next.sow[0] < day("2027-10-31"));
+    let says = &view.rows[0].says[0];
+    assert_eq!(says.key, "season-sow-late");
+}
+
+#[test]
+fn a_plan_of_the_south_is_sown_weeks_before_a_day_in_december() {
+    let december = Rhythm::By {
+        day: day("2026-12-05"),
+    };
+    let (world, _) = world(december);
+    let here = with(&world, "2026-09-01 09:00", |need| {
+        let next = need.next.as_ref().unwrap();
+        (next.from, next.last)
+    });
+    let world = south(world);
+    with(&world, "2026-09-01 09:00", |need| {
+        let next = need.next.as_ref().unwrap();
+        assert_eq!((next.from, next.last), here);
+        assert!(next.from > day("2026-09-20") && next.last < day("2026-10-31"));
+    });
+    assert_eq!(due(&world, "2026-09-01 09:00"), Some(here.0.to_string()));
+}
+
+#[test]
+fn sowing_again_and_again_goes_on_over_the_new_year() {
+    let summer = Rhythm::Every {
+        weeks: 3,
+        from: day("2026-11-14"),
+        to: day("2027-02-20"),
+    };
+    let (world, plan) = world(summer);
+    let mut world = south(world);
+    sow(&mut world, plan, 12, "2026-12-19 09:00");
+    with(&world, "2026-12-28 09:00", |need| {
+        assert_eq!(need.next.as_ref().unwrap().from, day("2027-01-09"));
+    });
+    assert_eq!(
+        due(&world, "2027-01-09 09:00"),
+        Some("2027-01-09".to_owned())
+    );
 }

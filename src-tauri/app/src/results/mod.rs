@@ -6,9 +6,10 @@ mod record;
 
 use crate::error::AppError;
 use crate::say::{Arg, Say};
+use crate::season::Years;
 use crate::view::{Group, GroupBy, Loss, Named, ResultsAsked, ResultsView};
 use crate::words;
-use chrono::{Datelike, NaiveDateTime};
+use chrono::NaiveDateTime;
 use plumule_agronomy::interval;
 use plumule_journal::Journal;
 use plumule_journal::stamp::Stamp;
@@ -30,11 +31,11 @@ pub(crate) fn view(
     let now = plumule_journal::stamp::Happened::at(stamp.now, zone(journal, stamp)?).local;
     let history = History::read(journal)?;
     let all = history.records(now);
-    let years: BTreeSet<i32> = all.iter().map(|it| it.sown.year()).collect();
+    let years: BTreeSet<i32> = all.iter().map(|it| it.year).collect();
     let crops: BTreeSet<&str> = all.iter().map(|it| it.crop.as_str()).collect();
     let chosen: Vec<&Record> = all
         .iter()
-        .filter(|it| asked.year.is_none_or(|year| it.sown.year() == year))
+        .filter(|it| asked.year.is_none_or(|year| it.year == year))
         .filter(|it| asked.crop.as_ref().is_none_or(|crop| *crop == it.crop))
         .collect();
     let groups = groups(&history, &chosen, asked.by)?;
@@ -50,7 +51,11 @@ pub(crate) fn view(
     };
     let left_out = chosen.iter().filter(|it| it.told.is_none()).count();
     Ok(ResultsView {
-        years: years.into_iter().rev().collect(),
+        years: years
+            .into_iter()
+            .rev()
+            .map(|year| year_named(history.years, year))
+            .collect(),
         crops: crops.into_iter().map(crop_named).collect(),
         numbers: numbers::by_crop(journal, &history, asked)?,
         groups,
@@ -70,6 +75,13 @@ fn crop_named(key: &str) -> Named {
     Named {
         key: key.to_owned(),
         name: name(words::crop(key), ""),
+    }
+}
+
+fn year_named(years: Years, year: i32) -> Named {
+    Named {
+        key: year.to_string(),
+        name: name(Arg::Text(years.name(year)), ""),
     }
 }
 

@@ -5,7 +5,6 @@ use super::record::History;
 use crate::error::AppError;
 use crate::names::Names;
 use crate::view::{CropNumbers, ResultsAsked};
-use chrono::Datelike;
 use plumule_journal::Journal;
 use plumule_journal::content::Wares;
 use plumule_journal::id::BatchId;
@@ -42,7 +41,7 @@ pub(super) fn by_crop(
         sums.given_away += numbers.given_away;
     };
     for sowing in history.sowings() {
-        let year = sowing.opened_by.at.local.year();
+        let year = history.years.year_of(sowing.opened_by.at.local.date());
         add(history.crop(sowing), year, &sowing.plants);
     }
     let mut batches = journal.living_batches()?;
@@ -50,7 +49,7 @@ pub(super) fn by_crop(
     let batches: BTreeMap<BatchId, BatchState> =
         batches.into_iter().map(|it| (it.batch, it)).collect();
     for batch in batches.values() {
-        let year = batch.opened_by.at.local.year();
+        let year = history.years.year_of(batch.opened_by.at.local.date());
         add(crop(history, &batches, batch), year, &batch.plants);
     }
     for kept in journal.reservations()? {

@@ -1,11 +1,12 @@
 //! What is kept of each sowing for looking back.
 
-use super::{crop_named, days_between, name};
+use super::{crop_named, days_between, name, year_named};
 use crate::error::AppError;
 use crate::say::{Arg, Say};
+use crate::season::Years;
 use crate::view::GroupBy;
 use crate::words;
-use chrono::{Datelike, Days, NaiveDate, NaiveDateTime};
+use chrono::{Days, NaiveDateTime};
 use plumule_agronomy::{crops, germination_indices};
 use plumule_journal::Journal;
 use plumule_journal::content::{Leaving, Seeds};
@@ -28,11 +29,13 @@ pub(super) struct History {
     packets: BTreeMap<PacketId, PacketState>,
     trays: BTreeMap<TrayId, TrayState>,
     places: BTreeMap<PlaceId, PlaceState>,
+    pub(super) years: Years,
 }
 
 /// A sowing, as far as looking back needs it.
 pub(super) struct Record {
-    pub(super) sown: NaiveDate,
+    /// That it was sown in.
+    pub(super) year: i32,
     pub(super) crop: String,
     packet: PacketId,
     place: Option<PlaceId>,
@@ -57,6 +60,7 @@ impl History {
             packets: by(journal.packets()?, |it| it.described.packet),
             trays: by(trays, |it| it.described.tray),
             places: by(journal.places()?, |it| it.described.place),
+            years: Years::of(journal)?,
         })
     }
 
@@ -91,7 +95,7 @@ impl History {
         let crop = self.crop(sowing);
         let (half_days, spread_days) = course(sowing);
         Record {
-            sown: began.date(),
+            year: self.years.year_of(began.date()),
             packet: sowing.sown.packet,
             place,
             compost: tray.map(|tray| tray.described.compost),
@@ -133,7 +137,10 @@ impl History {
             GroupBy::Compost => named("compost", key),
             GroupBy::Storage => named("storage", key),
             GroupBy::Depth => named("depth", key),
-            GroupBy::Year => name(Arg::Text(key.to_owned()), ""),
+            GroupBy::Year => match key.parse() {
+                Ok(year) => year_named(self.years, year).name,
+                Err(_) => name(Arg::Text(key.to_owned()), ""),
+            },
         }
     }
 }
@@ -148,7 +155,7 @@ impl Record {
             GroupBy::Compost => self.compost?.as_str().to_owned(),
             GroupBy::Storage => self.storage?.as_str().to_owned(),
             GroupBy::Depth => self.depth?.to_owned(),
-            GroupBy::Year => self.sown.year().to_string(),
+            GroupBy::Year => self.year.to_string(),
         })
     }
 }

@@ -6,8 +6,10 @@ mod last;
 pub(crate) mod odds;
 #[cfg(test)]
 mod tests;
+mod year;
 
 pub(crate) use last::{in_year, last_sowing};
+pub(crate) use year::Years;
 
 use crate::picture::Picture;
 use crate::say::{Arg, Say};

@@ -31,7 +31,7 @@ pub enum GroupBy {
 pub struct ResultsAsked {
     /// By what they are put together.
     pub by: GroupBy,
-    /// Of one year; none: all.
+    /// Of the year that begins in this one; none: all.
     pub year: Option<i32>,
     /// Of one crop; none: all.
     pub crop: Option<String>,
@@ -43,8 +43,9 @@ pub struct ResultsAsked {
 #[derive(Clone, Debug, PartialEq, Serialize, TS)]
 #[ts(export, export_to = "types.ts")]
 pub struct ResultsView {
-    /// Years in which something was sown, the latest first.
-    pub years: Vec<i32>,
+    /// Years in which something was sown, the latest first; in the south from
+    /// July to June.
+    pub years: Vec<Named>,
     /// Crops that were sown in them.
     pub crops: Vec<Named>,
     /// The groups, those with most seeds first.

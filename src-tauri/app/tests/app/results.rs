@@ -148,6 +148,46 @@ fn a_sowing_that_is_still_coming_up_waits_and_another_year_is_apart() {
     assert_eq!(bench.results(&of_year(2026)).groups.len(), 1);
     assert_eq!(bench.results(&of_year(2025)).groups.len(), 0);
     let view = bench.results(&asked(GroupBy::Year));
-    assert_eq!(view.years, [2026]);
+    let years = |view: &ResultsView| -> Vec<(String, Arg)> {
+        let years = view.years.iter();
+        years
+            .map(|it| (it.key.clone(), it.name.args["name"].clone()))
+            .collect()
+    };
+    let called = |key: &str, name: &str| (key.to_owned(), Arg::Text(name.to_owned()));
+    assert_eq!(years(&view), [called("2026", "2026")]);
     assert_eq!(view.groups[0].of.key, "2026");
+}
+
+/// Sown on 29 December and on 28 January: one summer in the south.
+#[test]
+fn a_summer_of_the_south_is_one_year() {
+    let mut bench = Bench::new();
+    let sill = bench.a_place("South sill");
+    let packet = bench.a_packet("Lantern Lane");
+    bench.wait_days(253);
+    bench.sown(&packet, &sill, exact(50), &[(9, 40)]);
+    bench.wait_days(21);
+    bench.sown(&packet, &sill, exact(50), &[(9, 41)]);
+    let told = |bench: &mut Bench| {
+        let view = bench.results(&asked(GroupBy::Year));
+        let groups = view.groups.iter();
+        let mut told: Vec<(Arg, u32)> = groups
+            .map(|it| (it.of.name.args["name"].clone(), it.up))
+            .collect();
+        told.sort_by_key(|(_, up)| *up);
+        let year = |year| ResultsAsked {
+            year: Some(year),
+            ..asked(GroupBy::Crop)
+        };
+        (told, bench.results(&year(2026)).groups[0].up)
+    };
+    let text = |text: &str| Arg::Text(text.to_owned());
+    let north = vec![(text("2026"), 40), (text("2027"), 41)];
+    assert_eq!(told(&mut bench), (north, 40));
+    let stamp = bench.stamp();
+    let mut garden = bench.app.settings(&stamp, false).unwrap().garden;
+    garden.latitude = Some(-37.0);
+    bench.done(Act::DescribeGarden { garden });
+    assert_eq!(told(&mut bench), (vec![(text("2026/27"), 81)], 81));
 }
