@@ -154,7 +154,8 @@ pub struct Cause {
 /// less the number expected as it was kept. Expected is n·π·F(p) times the factor
 /// of each thing that was not right, F averaged over the time factor. Too cold
 /// and too hot change p: the days whose mean lay outside the recommended range are
-/// put at its middle. Old seed changes π and its time factor. The other factors are
+/// put at its middle. Old seed changes π and its time factor; it is spoken of where
+/// under three quarters of what was packed are expected. The other factors are
 /// judgement, as is the half of what is missing that something seen takes where no
 /// number is said. What harms after coming up is counted in those that are up.
 ///
@@ -231,7 +232,7 @@ fn before_coming_up(kept: &Kept<'_>, missing: f64) -> Vec<Cause> {
             found.push(cause(kind, right - expected, fact));
         }
     }
-    if now < packed {
+    if old_seed_time_factor(now, packed).is_some() {
         let right = seeds * packed * share(kept.progress, kept.time_factor) * factors;
         found.push(cause(
             CauseKind::OldSeed,
