@@ -5,7 +5,7 @@ use super::watch::Watch;
 use super::{Delivery, Permission, Shared, Tap};
 use crate::clock;
 use crate::shell::Shell;
-use chrono::{DateTime, Utc};
+use chrono::{DateTime, TimeDelta, Utc};
 use plumule_app::{AppError, Notice, NoticePlan};
 use std::collections::BTreeSet;
 use std::sync::mpsc::{Receiver, RecvTimeoutError, Sender, channel};
@@ -134,31 +134,42 @@ fn hand_over(
     Ok(plan_again)
 }
 
-/// Shows what is due, what was missed as one. Marked before it is shown, so
-/// that the same occurrence never comes twice.
+/// After so long it is tried again where nobody showed what is due (judgement:
+/// a desktop that is still being drawn has its notices within minutes).
+const AGAIN: TimeDelta = TimeDelta::minutes(5);
+
+/// Shows what is due, what was missed as one. Delivered is what was shown:
+/// where nobody shows it, it stays due.
 fn show(
     shell: &Shell,
     delivery: &dyn Delivery,
     plan: NoticePlan,
 ) -> Result<DateTime<Utc>, AppError> {
     let plan_again = plan.plan_again;
-    let (due, next) = shell.ask(|opened, stamp| {
+    let (due, next, again) = shell.ask(|opened, stamp| {
         let plan = opened.app.undelivered(plan)?;
         let (due, later): (Vec<_>, Vec<_>) = plan
             .wanted
             .into_iter()
             .partition(|notice| notice.at <= stamp.now);
-        for notice in &due {
-            opened.app.delivered(stamp, &notice.key)?;
-        }
-        Ok((due, later.iter().map(|notice| notice.at).min()))
+        let next = later.iter().map(|notice| notice.at).min();
+        Ok((due, next, stamp.now + AGAIN))
     })?;
+    let keys: Vec<String> = due.iter().map(|notice| notice.key.clone()).collect();
+    let mut look = next.map_or(plan_again, |next| next.min(plan_again));
     if let Some(notice) = digest(due) {
-        // Where nobody shows it there is nobody to tell; the round in the
-        // window says the same, and the settings say what is wrong.
-        let _ = delivery.put(&notice);
+        if delivery.put(&notice) {
+            shell.ask(|opened, stamp| {
+                let mut keys = keys.iter();
+                keys.try_for_each(|key| opened.app.delivered(stamp, key))
+            })?;
+        } else {
+            // The round in the window says the same, and the settings say what
+            // is wrong.
+            look = look.min(again);
+        }
     }
-    Ok(next.map_or(plan_again, |next| next.min(plan_again)))
+    Ok(look)
 }
 
 /// Several as one: the latest, with the lines of the others that it does not
@@ -186,7 +197,65 @@ fn digest(mut due: Vec<Notice>) -> Option<Notice> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::notify::Standing;
     use plumule_app::notices::Rank;
+    use std::sync::Mutex;
+    use std::sync::atomic::{AtomicBool, Ordering::Relaxed};
+
+    /// A desktop on which somebody shows notices, or nobody.
+    #[derive(Default)]
+    struct Desktop {
+        somebody: AtomicBool,
+        shown: Mutex<Vec<String>>,
+    }
+
+    impl Delivery for Desktop {
+        fn standing(&self) -> Standing {
+            let permission = self.ask();
+            Standing {
+                permission,
+                held_back: false,
+            }
+        }
+        fn ask(&self) -> Permission {
+            Permission::Granted
+        }
+        fn keeps(&self) -> Option<usize> {
+            None
+        }
+        fn put(&self, notice: &Notice) -> bool {
+            let shows = self.somebody.load(Relaxed);
+            if shows {
+                self.shown.lock().unwrap().push(notice.key.clone());
+            }
+            shows
+        }
+        fn take_back(&self, _: &[i32]) {}
+        fn on_tap(&self, _: Box<dyn Fn(Tap) + Send + Sync>) {}
+    }
+
+    #[test]
+    fn what_nobody_showed_stays_due_and_what_was_shown_does_not_come_again() {
+        let folder = tempfile::tempdir().unwrap();
+        let shell = Shell::new(folder.path().to_owned(), false);
+        shell.choose(false).unwrap();
+        let desktop = Desktop::default();
+        let later = clock::read().0 + TimeDelta::hours(9);
+        let shows = || {
+            let wanted = vec![notice("morning", 8, "Shed"), notice("alone", 9, "Sill")];
+            let plan = NoticePlan {
+                wanted,
+                plan_again: later,
+            };
+            let look = show(&shell, &desktop, plan).unwrap();
+            (look < later, desktop.shown.lock().unwrap().clone())
+        };
+        assert_eq!(shows(), (true, vec![]));
+        desktop.somebody.store(true, Relaxed);
+        // The later of them, with the lines of both.
+        assert_eq!(shows(), (false, vec!["alone".to_owned()]));
+        assert_eq!(shows().1.len(), 1);
+    }
 
     fn notice(key: &str, hour: u32, body: &str) -> Notice {
         Notice {
