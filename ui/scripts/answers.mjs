@@ -10,31 +10,43 @@ const budget = 100;
 
 /** Comes to rest after each, so that none waits for another. */
 const rest = (page) => page.waitForTimeout(300);
-const tap = (role, name, exact = true) => (page) => page.locator('main, footer').getByRole(role, { name, exact }).first().tap();
+const the = (role, name, exact = true) => (page) => page.locator('main, footer').getByRole(role, { name, exact }).first();
+/** Brings it to the middle and says where it is: the looking keeps the page busy, and is over before the tap. */
+async function spotOf(what) {
+  await what.evaluate((el) => el.scrollIntoView({ block: 'center' }));
+  // What comes near is drawn.
+  await rest(what.page());
+  return what.evaluate((el) => {
+    const { left, top, width, height } = el.getBoundingClientRect();
+    const spot = [left + width / 2, top + height / 2];
+    if (!el.contains(document.elementFromPoint(...spot))) throw new Error(`something lies over ${el.textContent}`);
+    return spot;
+  });
+}
+const press = async (page, what) => page.touchscreen.tap(...(await spotOf(what)));
 const goes = (screen) => (page) => page.evaluate((screen) => (location.hash = `#/${screen}`), screen);
 const letters = 'tomato';
 /** A letter, or one taken back. */
 const key = async (page, turn) => {
-  if (turn === 0) await page.getByRole('searchbox').focus();
   await page.keyboard.press(letters[turn % (2 * letters.length)] ?? 'Backspace');
 };
 
-/** What is done: on which screen, what comes before each and is not measured, the tap itself. */
+/** What is done: on which screen, what comes before each and is not measured, what is tapped or which key is pressed. */
 const answers = [
-  { name: 'a button that does nothing', on: 'round', tap: (page) => page.locator('#nothing').tap() },
-  { name: 'round: feel', on: 'round', tap: tap('button', 'Moist') },
-  { name: 'round: undo, bring back', on: 'round', tap: tap('button', /^(Undo|Bring back)$/) },
-  { name: 'round: all moist', on: 'round', before: tap('button', /^(Undo|Bring back)$/), tap: tap('button', /^All moist/) },
-  { name: 'round: one more', on: 'round', tap: tap('button', 'Up now: one more') },
-  { name: 'round: one fewer', on: 'round', tap: tap('button', 'Up now: one fewer') },
-  { name: 'to the round', on: 'trays', before: goes('trays'), tap: tap('link', 'Round') },
-  { name: 'to the trays', on: 'round', before: goes('round'), tap: tap('link', 'Trays') },
-  { name: 'to the seed box', on: 'round', before: goes('round'), tap: tap('link', 'Seed') },
-  { name: 'to the bench', on: 'round', before: goes('round'), tap: tap('link', 'Sow') },
-  { name: 'to the years', on: 'round', before: goes('round'), tap: tap('link', 'Year') },
-  { name: 'trays: a letter', on: 'trays', tap: key },
-  { name: 'trays: open one', on: 'trays', before: goes('trays'), tap: tap('link', /^K7/) },
-  { name: 'seed: a letter', on: 'seed', tap: key },
+  { name: 'a button that does nothing', on: 'round', tap: (page) => page.locator('#nothing') },
+  { name: 'round: feel', on: 'round', tap: the('button', 'Moist') },
+  { name: 'round: undo, bring back', on: 'round', tap: the('button', /^(Undo|Bring back)$/) },
+  { name: 'round: all moist', on: 'round', before: (page) => press(page, the('button', /^(Undo|Bring back)$/)(page)), tap: the('button', /^All moist/) },
+  { name: 'round: one more', on: 'round', tap: the('button', 'Up now: one more') },
+  { name: 'round: one fewer', on: 'round', tap: the('button', 'Up now: one fewer') },
+  { name: 'to the round', on: 'trays', before: goes('trays'), tap: the('link', 'Round') },
+  { name: 'to the trays', on: 'round', before: goes('round'), tap: the('link', 'Trays') },
+  { name: 'to the seed box', on: 'round', before: goes('round'), tap: the('link', 'Seed') },
+  { name: 'to the bench', on: 'round', before: goes('round'), tap: the('link', 'Sow') },
+  { name: 'to the years', on: 'round', before: goes('round'), tap: the('link', 'Year') },
+  { name: 'trays: open one', on: 'trays', before: goes('trays'), tap: the('link', /^K7/) },
+  { name: 'seed: a letter', on: 'seed', key },
+  { name: 'search: a letter', on: 'search', key },
 ];
 
 /** A table of all of them; whether one took too long. */
@@ -62,7 +74,7 @@ export async function everywhere(opened, took, taps, only = sizes.length) {
     for (const answer of answers) {
       await goes(answer.on)(page);
       await rest(page);
-      if (answer.name.endsWith('letter')) await page.getByRole('searchbox').fill('');
+      if (answer.key) await page.getByRole('searchbox').fill('');
       const all = [];
       const worked = [0, 0, 0];
       for (let turn = 0; turn < taps; turn += 1) {
@@ -71,10 +83,12 @@ export async function everywhere(opened, took, taps, only = sizes.length) {
           // A long round is drawn to its end before the next tap.
           await page.waitForTimeout(1200);
         }
+        const spot = answer.tap ? await spotOf(answer.tap(page)) : await page.getByRole('searchbox').focus();
         await rest(page);
         await took(page);
         const before = await did();
-        await answer.tap(page, turn);
+        if (spot) await page.touchscreen.tap(...spot);
+        else await answer.key(page, turn);
         await rest(page);
         for (const [kind, sum] of (await did()).entries()) worked[kind] += ((sum - before[kind]) * 1000) / taps;
         all.push((await took(page, 1)).p98);
