@@ -4,6 +4,7 @@
 
 use crate::growing::{add_packet, sow, tomatoes};
 use crate::real::story;
+use crate::real::window::until;
 
 #[test]
 fn what_is_looked_for_is_there_again_and_a_list_stays_narrowed_after_a_restart() {
@@ -26,6 +27,24 @@ fn what_is_looked_for_is_there_again_and_a_list_stays_narrowed_after_a_restart()
         assert_eq!(window.value(field).await, "ruby march");
         window.fill(field, "ruby april").await;
         window.sees("Nothing fits “ruby april”.").await;
+
+        window.go("Year").await;
+        window.press("Make a plan").await;
+        window.fill("Plant", "Leek").await;
+        window.choose("For a sale").await;
+        window.fill("Plants wanted", "20").await;
+        window.fill_day("Day of the sale", "2026-08-15").await;
+        window.press("Save the plan").await;
+        window.sees("20 plants for the sale on").await;
+        window.keys("/").await;
+        // What was looked for is there, and typed over.
+        window.fill(field, "leek sale").await;
+        window.sees("Found: one plan.").await;
+        window.follow_in(&[("section", "Plans")], "").await;
+        until("the plan has the focus", async || {
+            (window.focused().await == "Leek").then_some(())
+        })
+        .await;
 
         window.go("Trays").await;
         window.pick("Plant", "Tomato").await;
