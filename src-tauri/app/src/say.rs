@@ -40,6 +40,9 @@ pub enum Arg {
     Moment(NaiveDateTime),
     /// The key of another message: a crop, a kind of place.
     Word(String),
+    /// A variety after its plant, in the quotation marks of the language and
+    /// with its own leading blank; empty: none.
+    Variety(String),
     /// Several, shown as a list.
     List(Vec<Arg>),
 }

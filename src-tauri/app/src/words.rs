@@ -51,16 +51,10 @@ pub fn crop(key: &str) -> Arg {
     }
 }
 
-/// A variety after its crop, in quotes and with its own leading blank; empty
-/// if there is none.
+/// A variety after its crop.
 #[must_use]
 pub fn variety(name: &str) -> Arg {
-    let name = name.trim();
-    Arg::Text(if name.is_empty() {
-        String::new()
-    } else {
-        format!(" ‘{name}’")
-    })
+    Arg::Variety(name.trim().to_owned())
 }
 
 /// A word of a closed set.
@@ -148,6 +142,13 @@ fn text(arg: &Arg, units: Units, today: NaiveDate) -> String {
             format!("{}, {time}", date(at.date()))
         }
         Arg::Word(key) => plain_text(key, units.language),
+        Arg::Variety(name) if name.is_empty() => String::new(),
+        Arg::Variety(name) => {
+            let mut quoted = FluentArgs::new();
+            quoted.set("name", name.clone());
+            let quoted = format("variety", &quoted, units.language);
+            format!(" {}", quoted.unwrap_or_else(|| name.clone()))
+        }
         Arg::List(args) => list(args, units, today),
     }
 }
@@ -316,6 +317,9 @@ mod tests {
         let long = Arg::Millimetres(246.9);
         let german = said("export-as-it-is", &[("text", long)], units);
         assert_eq!(german, "246,9 mm");
+        let name = variety("Evening Haze");
+        let german = said("export-as-it-is", &[("text", name)], units);
+        assert_eq!(german, " „Evening Haze“");
     }
 
     #[test]

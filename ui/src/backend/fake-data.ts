@@ -38,6 +38,7 @@ export const say = (key: string, args: Record<string, Arg> = {}): Say => ({ key,
 export const n = (value: number): Arg => ({ as: 'number', value });
 export const c = (value: number): Arg => ({ as: 'celsius', value });
 export const text = (value: string): Arg => ({ as: 'text', value });
+export const variety = (value: string): Arg => ({ as: 'variety', value });
 export const on = (d: number): Arg => ({ as: 'day', value: day(d) });
 export const word = (value: string): Arg => ({ as: 'word', value });
 
@@ -317,7 +318,7 @@ const lineOf = (entry: string, when: string, told: Say, rest: Partial<TimelineLi
   entry, act: `act-of-${entry}`, at: when, say: told, hand: '', withdrawn: false, corrected: false, unknown: false, was: null, amended: null, fix: null, photo: null, ...rest,
 });
 const labelled = text('K7');
-const pepper = { tray: labelled, crop: word('crop-pepper'), variety: text(' ‘Little Bell’') };
+const pepper = { tray: labelled, crop: word('crop-pepper'), variety: variety('Little Bell') };
 export const timeline: TimelineLine[] = [
   lineOf('e5', at(0, '09:10'), say('fake-line-noted', { text: text('The lid drips on the left side; wipe it in the morning.') }), {
     fix: { of: 'noted', text: 'The lid drips on the left side; wipe it in the morning.' },

@@ -83,7 +83,7 @@ export function year(bare: boolean): YearView {
     },
     plans,
     packets: [
-      { crop: 'cabbage', of: { key: 'p-cab', name: say('plan-packet', { crop: crop('cabbage'), variety: text(' ‘Stoutgate’'), year: text('2025') }) } },
+      { crop: 'cabbage', of: { key: 'p-cab', name: say('plan-packet', { crop: crop('cabbage'), variety: { as: 'variety', value: 'Stoutgate' }, year: text('2025') }) } },
     ],
     crops,
     reservations: [

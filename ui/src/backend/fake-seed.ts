@@ -110,7 +110,7 @@ const closed: TestView = {
 
 export const seedJobs = (): SeedJob[] => [
   {
-    job: data.job('count_the_test', say('why-count-the-test', { crop: data.word('crop-eggplant'), variety: data.text(' ‘Dusk’'), seeds: n(20), days: n(7) }), null, false, 6),
+    job: data.job('count_the_test', say('why-count-the-test', { crop: data.word('crop-eggplant'), variety: data.variety('Dusk'), seeds: n(20), days: n(7) }), null, false, 6),
     test: { test: 'g-1', packet: testing, seeds: 20 },
     plan: null,
   },
@@ -138,7 +138,7 @@ export function packet(id: string, long: boolean): PacketView | null {
     timeline: [
       {
         entry: `e-${id}`, act: `a-${id}`, at: `${day(-30)}T10:00:00`,
-        say: say('line-packet-described', { crop: data.word(`crop-${page.line.crop.key.replace('_', '-')}`), variety: data.text(` ‘${page.line.variety}’`) }),
+        say: say('line-packet-described', { crop: data.word(`crop-${page.line.crop.key.replace('_', '-')}`), variety: data.variety(page.line.variety) }),
         hand: '', withdrawn: false, corrected: false, unknown: false, was: null, amended: null, fix: null, photo: null,
       },
     ],

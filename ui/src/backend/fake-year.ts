@@ -2,7 +2,7 @@ import { say } from './fake-data';
 import type { Arg, Group, ResultsAsked, ResultsView } from './generated/types';
 
 const text = (value: string): Arg => ({ as: 'text', value });
-const name = (name: Arg, more = '') => say('results-name', { name, more: text(more) });
+const name = (name: Arg) => say('results-name', { name, variety: text(''), year: text('') });
 
 function group(key: string, named: Arg, up: number, seeds: number, rest: Partial<Group> = {}): Group {
   const share = up / seeds;
@@ -32,9 +32,11 @@ export function results(asked: ResultsAsked, bare: boolean): ResultsView {
   ];
   const compared = say('results-almost-surely', {
     better: text('Propagator'),
-    better_more: text(''),
+    better_variety: text(''),
+    better_year: text(''),
     worse: text('Windowsill'),
-    worse_more: text(''),
+    worse_variety: text(''),
+    worse_year: text(''),
     share: { as: 'share', value: 0.84 },
     other: { as: 'share', value: 0.61 },
     small: { as: 'number', value: 0 },

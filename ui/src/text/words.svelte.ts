@@ -146,6 +146,8 @@ export class Words {
         return this.moment(arg.value);
       case 'word':
         return this.has(arg.value) ? this.t(arg.value) : arg.value;
+      case 'variety':
+        return this.#variety(arg.value);
       case 'list':
         return this.list(arg.value.map((part) => this.arg(part)));
     }
@@ -187,8 +189,11 @@ export class Words {
   }
 
   plant(crop: CropName, variety: string): string {
-    const name = this.capital(this.crop(crop));
-    return variety ? `${name} ‘${variety}’` : name;
+    return this.capital(this.crop(crop)) + this.#variety(variety);
+  }
+
+  #variety(name: string): string {
+    return name && ` ${this.t('variety', { name })}`;
   }
 
   celsius(c: number): string {

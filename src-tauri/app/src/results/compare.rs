@@ -25,9 +25,11 @@ pub(super) fn compare(a: &Group, b: &Group) -> Result<Say, AppError> {
     };
     Ok(Say::new(key)
         .with("better", part(better, "name"))
-        .with("better_more", part(better, "more"))
+        .with("better_variety", part(better, "variety"))
+        .with("better_year", part(better, "year"))
         .with("worse", part(worse, "name"))
-        .with("worse_more", part(worse, "more"))
+        .with("worse_variety", part(worse, "variety"))
+        .with("worse_year", part(worse, "year"))
         .with("share", Arg::Share(better.share))
         .with("other", Arg::Share(worse.share))
         .with(

@@ -74,7 +74,7 @@ fn zone(journal: &Journal, stamp: &Stamp) -> Result<chrono_tz::Tz, AppError> {
 fn crop_named(key: &str) -> Named {
     Named {
         key: key.to_owned(),
-        name: name(words::crop(key), ""),
+        name: name(words::crop(key)),
     }
 }
 
@@ -156,9 +156,16 @@ fn days_between(from: NaiveDateTime, to: NaiveDateTime) -> f64 {
     (to - from).num_minutes() as f64 / (24.0 * 60.0)
 }
 
-/// What something is called, and what follows it, a packet's variety and year.
-fn name(name: Arg, more: &str) -> Say {
+/// What something is called; no packet.
+fn name(name: Arg) -> Say {
+    packet_name(name, "", None)
+}
+
+/// A packet by its plant, variety and year.
+fn packet_name(crop: Arg, variety: &str, year: Option<i32>) -> Say {
+    let year = year.map_or_else(String::new, |year| format!(" {year}"));
     Say::new("results-name")
-        .with("name", name)
-        .with("more", Arg::Text(more.to_owned()))
+        .with("name", crop)
+        .with("variety", words::variety(variety))
+        .with("year", Arg::Text(year))
 }

@@ -1,6 +1,6 @@
 //! What is kept of each sowing for looking back.
 
-use super::{crop_named, days_between, name, year_named};
+use super::{crop_named, days_between, name, packet_name, year_named};
 use crate::error::AppError;
 use crate::say::{Arg, Say};
 use crate::season::Years;
@@ -117,29 +117,22 @@ impl History {
             GroupBy::Packet => {
                 let packet = id().and_then(|id| self.packets.get(&PacketId(id)));
                 let Some(PacketState { described, .. }) = packet else {
-                    return name(Arg::Text("?".to_owned()), "");
+                    return name(Arg::Text("?".to_owned()));
                 };
                 let year = described.packed_year.or(described.harvested_year);
-                let year = year.map_or_else(String::new, |year| format!(" {year}"));
-                let variety = described.variety.trim();
-                let more = if variety.is_empty() {
-                    year
-                } else {
-                    format!(" ‘{variety}’{year}")
-                };
-                name(words::crop(&described.crop), &more)
+                packet_name(words::crop(&described.crop), &described.variety, year)
             }
             GroupBy::Place => {
                 let place = id().and_then(|id| self.places.get(&PlaceId(id)));
                 let place = place.map_or("?", |place| place.described.name.as_str());
-                name(Arg::Text(place.to_owned()), "")
+                name(Arg::Text(place.to_owned()))
             }
             GroupBy::Compost => named("compost", key),
             GroupBy::Storage => named("storage", key),
             GroupBy::Depth => named("depth", key),
             GroupBy::Year => match key.parse() {
                 Ok(year) => year_named(self.years, year).name,
-                Err(_) => name(Arg::Text(key.to_owned()), ""),
+                Err(_) => name(Arg::Text(key.to_owned())),
             },
         }
     }
@@ -165,7 +158,7 @@ fn by<K: Ord, V>(all: Vec<V>, key: impl Fn(&V) -> K) -> BTreeMap<K, V> {
 }
 
 fn named(set: &str, word: &str) -> Say {
-    name(words::word(set, word), "")
+    name(words::word(set, word))
 }
 
 /// Shallow, as advised or deep.

@@ -130,9 +130,10 @@ fn little_apart_is_no_telling() {
     let said = bench.results(&by_packet).compared.unwrap();
     assert_eq!(said.key, "results-no-telling");
     assert_eq!(
-        said.args["better_more"],
-        Arg::Text(" ‘Lantern Lane’ 2025".to_owned())
+        said.args["better_variety"],
+        Arg::Variety("Lantern Lane".to_owned())
     );
+    assert_eq!(said.args["better_year"], Arg::Text(" 2025".to_owned()));
 }
 
 #[test]

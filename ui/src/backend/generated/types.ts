@@ -526,7 +526,7 @@ say: Say, };
  * An argument of a message, typed so that the UI can show it in the grower's
  * units and language.
  */
-export type Arg = { "as": "text", "value": string } | { "as": "number", "value": number } | { "as": "celsius", "value": number } | { "as": "millimetres", "value": number } | { "as": "share", "value": number } | { "as": "day", "value": string } | { "as": "moment", "value": string } | { "as": "word", "value": string } | { "as": "list", "value": Array<Arg> };
+export type Arg = { "as": "text", "value": string } | { "as": "number", "value": number } | { "as": "celsius", "value": number } | { "as": "millimetres", "value": number } | { "as": "share", "value": number } | { "as": "day", "value": string } | { "as": "moment", "value": string } | { "as": "word", "value": string } | { "as": "variety", "value": string } | { "as": "list", "value": Array<Arg> };
 
 /**
  * Days away.

@@ -5,6 +5,8 @@
 list-two = { $rest } und { $last }
 list-last = { $rest } und { $last }
 
+variety = „{ $name }“
+
 ## Crops
 
 crop-asparagus = Spargel

@@ -4,6 +4,8 @@
 list-two = { $rest } and { $last }
 list-last = { $rest } and { $last }
 
+variety = ‘{ $name }’
+
 ## Crops
 
 crop-asparagus = asparagus

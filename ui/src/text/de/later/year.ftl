@@ -54,23 +54,23 @@ year-sold = verkauft
 year-given = verschenkt
 year-no-numbers = Noch keine Pflanzen.
 
-results-name = { $name }{ $more }
+results-name = { $name }{ $variety }{ $year }
 depth-advised = in der empfohlenen Tiefe
 depth-deep = tiefer als empfohlen
 depth-shallow = flacher als empfohlen
-results-almost-surely = { $better }{ $better_more } vor { $worse }{ $worse_more }: { $share } gegen { $other }, so gut wie sicher besser.{ $small ->
+results-almost-surely = { $better }{ $better_variety }{ $better_year } vor { $worse }{ $worse_variety }{ $worse_year }: { $share } gegen { $other }, so gut wie sicher besser.{ $small ->
     [1] {" "}Die Zahlen sind klein.
    *[0] {""}
 }
-results-very-likely = { $better }{ $better_more } vor { $worse }{ $worse_more }: { $share } gegen { $other }, sehr wahrscheinlich besser.{ $small ->
+results-very-likely = { $better }{ $better_variety }{ $better_year } vor { $worse }{ $worse_variety }{ $worse_year }: { $share } gegen { $other }, sehr wahrscheinlich besser.{ $small ->
     [1] {" "}Die Zahlen sind klein.
    *[0] {""}
 }
-results-perhaps = { $better }{ $better_more } vor { $worse }{ $worse_more }: { $share } gegen { $other }, vielleicht besser; ein weiteres Jahr wird es zeigen.{ $small ->
+results-perhaps = { $better }{ $better_variety }{ $better_year } vor { $worse }{ $worse_variety }{ $worse_year }: { $share } gegen { $other }, vielleicht besser; ein weiteres Jahr wird es zeigen.{ $small ->
     [1] {" "}Die Zahlen sind klein.
    *[0] {""}
 }
-results-no-telling = { $better }{ $better_more } { $share }, { $worse }{ $worse_more } { $other }: nicht zu sagen, was besser ist.{ $small ->
+results-no-telling = { $better }{ $better_variety }{ $better_year } { $share }, { $worse }{ $worse_variety }{ $worse_year } { $other }: nicht zu sagen, was besser ist.{ $small ->
     [1] {" "}Die Zahlen sind klein.
    *[0] {""}
 }

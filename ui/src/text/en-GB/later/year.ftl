@@ -54,23 +54,23 @@ year-sold = sold
 year-given = given away
 year-no-numbers = No plants yet.
 
-results-name = { $name }{ $more }
+results-name = { $name }{ $variety }{ $year }
 depth-advised = at the depth advised
 depth-deep = deeper than advised
 depth-shallow = shallower than advised
-results-almost-surely = { $better }{ $better_more } over { $worse }{ $worse_more }: { $share } against { $other }, almost surely better.{ $small ->
+results-almost-surely = { $better }{ $better_variety }{ $better_year } over { $worse }{ $worse_variety }{ $worse_year }: { $share } against { $other }, almost surely better.{ $small ->
     [1] {" "}The numbers are small.
    *[0] {""}
 }
-results-very-likely = { $better }{ $better_more } over { $worse }{ $worse_more }: { $share } against { $other }, very likely better.{ $small ->
+results-very-likely = { $better }{ $better_variety }{ $better_year } over { $worse }{ $worse_variety }{ $worse_year }: { $share } against { $other }, very likely better.{ $small ->
     [1] {" "}The numbers are small.
    *[0] {""}
 }
-results-perhaps = { $better }{ $better_more } over { $worse }{ $worse_more }: { $share } against { $other }, perhaps better; another year will tell.{ $small ->
+results-perhaps = { $better }{ $better_variety }{ $better_year } over { $worse }{ $worse_variety }{ $worse_year }: { $share } against { $other }, perhaps better; another year will tell.{ $small ->
     [1] {" "}The numbers are small.
    *[0] {""}
 }
-results-no-telling = { $better }{ $better_more } { $share }, { $worse }{ $worse_more } { $other }: no telling which is better.{ $small ->
+results-no-telling = { $better }{ $better_variety }{ $better_year } { $share }, { $worse }{ $worse_variety }{ $worse_year } { $other }: no telling which is better.{ $small ->
     [1] {" "}The numbers are small.
    *[0] {""}
 }
