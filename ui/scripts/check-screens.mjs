@@ -1,10 +1,11 @@
 // Loads every screen over the fake backend and fails on sideways scroll, overlap,
 // small targets, motion where none is wanted, axe-core violations, anything the
 // content policy blocks, and anything that moves because an answer came late. A
-// screen is loaded once and then looked at in all ways: light and dark, at 200 %
-// text, and as wide as small and large phones, tablets and desks are. Leaves
-// pictures of each in the folder that SCREENS_DIR names, if it does. Only screens
-// with the word of the first argument in their name are looked at, if there is one.
+// screen is loaded once and then looked at in all ways: light and dark, as wide
+// as small and large phones, tablets and desks are, and at 200 % text on a phone
+// and a small one. Leaves pictures of each in the folder that SCREENS_DIR names,
+// if it does. Only screens with the word of the first argument in their name are
+// looked at, if there is one.
 import { createServer } from 'node:http';
 import { mkdirSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -41,9 +42,10 @@ await new Promise((resolve) => server.listen(0, '127.0.0.1', resolve));
 const origin = `http://127.0.0.1:${server.address().port}`;
 
 const phone = { width: 412, height: 915 };
+const small = { width: 360, height: 740 };
 /** The others at which only the layout can differ. */
 const sizes = [
-  { width: 360, height: 740 },
+  small,
   { width: 768, height: 1024 },
   { width: 1280, height: 800 },
 ];
@@ -107,6 +109,8 @@ async function check(page, screen, said) {
   await look('large');
   await whole('large');
   await ask('large', rule('target-size'));
+  await page.setViewportSize(small);
+  await look('small-large');
   add('console', said.splice(0));
 
   return [...faults].flatMap(([mode, found]) => [...new Set(found)].slice(0, 12).map((fault) => `${mode}: ${fault}`));

@@ -60,6 +60,18 @@ export function layoutFaults() {
     if (el.closest('.heard') || el.closest('.skip') || !el.checkVisibility()) continue;
     if (el.scrollWidth > el.clientWidth + 2 && style.display !== 'inline' && !el.closest('.scroller')) faults.push(`text runs out of ${name(el)}`);
   }
+  // A word of up to a dozen letters that is parted without a hyphen, where words are few and large.
+  for (const el of scope.querySelectorAll('h1, h2, h3, h4, button, a, summary, legend, th')) {
+    const texts = document.createTreeWalker(el, NodeFilter.SHOW_TEXT);
+    for (let text = texts.nextNode(); text && el.checkVisibility(); text = texts.nextNode()) {
+      for (const { 0: word, index } of text.data.matchAll(/(?<![\p{L}\u00AD])\p{L}{3,12}(?![\p{L}\u00AD])/gu)) {
+        const range = document.createRange();
+        range.setStart(text, index);
+        range.setEnd(text, index + word.length);
+        if (new Set([...range.getClientRects()].filter(({ width }) => width > 0).map(({ top }) => Math.round(top))).size > 1) faults.push(`a word is parted: ${word}`);
+      }
+    }
+  }
   return faults;
 }
 

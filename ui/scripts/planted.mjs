@@ -14,6 +14,7 @@ const plant = (page) =>
     put('button', 'small', { width: '30px', height: '60px' });
     put('button', '', { width: '60px', height: '60px' });
     put('button', 'Longwordatlarge', { width: '200px', height: '90px', 'white-space': 'nowrap' });
+    put('h2', 'Wordtoolong', { width: '60px' });
     put('p', 'pale in the dark', { color: 'light-dark(#000, #333)' });
     put('p', 'moving', { transition: 'opacity 1s' });
   });
@@ -34,7 +35,7 @@ export const planted = {
   early: late,
   steps: plant,
   faults: [
-    ...['light', '360', '768', '1280', 'large'].flatMap((mode) => [
+    ...['light', '360', '768', '1280', 'large', 'small-large'].flatMap((mode) => [
       new RegExp(`^${mode}: sideways scroll in MAIN`),
       new RegExp(`^${mode}: overlap button “over” and button “under”`),
       new RegExp(`^${mode}: small target button “small”: 30 x 60`),
@@ -42,6 +43,7 @@ export const planted = {
     /^light: axe button-name/,
     /^light: moves: p/,
     /^light: moved div “Round /,
+    /^light: a word is parted: Wordtoolong/,
     /^dark: axe color-contrast/,
     /^large: text runs out of button “Longwordatlarge”/,
   ],
