@@ -167,7 +167,7 @@ describe('the language of the device', () => {
     await waitFor(() => expect(document.documentElement.lang).toBe('de'));
     expect(backend.device.language).toBe('de');
     expect(await screen.findByRole('link', { name: 'Runde' })).toBeVisible();
-    expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Einstellungen');
+    expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Einstel\u00ADlungen');
     expect(pick).toBe(document.activeElement);
   });
 

@@ -81,7 +81,7 @@ fn crop_named(key: &str) -> Named {
 fn year_named(years: Years, year: i32) -> Named {
     Named {
         key: year.to_string(),
-        name: name(Arg::Text(years.name(year)), ""),
+        name: name(Arg::Text(years.name(year))),
     }
 }
 

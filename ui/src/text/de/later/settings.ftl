@@ -1,6 +1,6 @@
 ## Settings
 
-settings-title = Einstellungen
+settings-title = Einstel{ "\u00AD" }lungen
 settings-demo = Demo-Tagebuch
 settings-demo-what = Du bist in der Demo. Nichts hier berührt ein eigenes Tagebuch.
 settings-demo-leave = Demo verlassen

@@ -62,3 +62,10 @@ timeline-withdraw-this = Streichen: { $what }
 timeline-withdraw-title = Diesen Eintrag streichen?
 timeline-withdraw-what = Er bleibt durchgestrichen im Tagebuch und zählt nicht mehr. „Rückgängig“ holt ihn zurück.
 timeline-keep = Behalten
+
+## Groups of what can be done with plants
+
+plants-do-next = Nächster Schritt
+plants-do-seen = Was du siehst
+plants-do-seeds = Das Saatgut
+plants-do-gone = Was weggeht

@@ -62,3 +62,10 @@ timeline-withdraw-this = Withdraw: { $what }
 timeline-withdraw-title = Withdraw this line?
 timeline-withdraw-what = It stays in the journal, struck out, and no longer counts. Undo brings it back.
 timeline-keep = Keep it
+
+## Groups of what can be done with plants
+
+plants-do-next = Next step
+plants-do-seen = What you see
+plants-do-seeds = The seed
+plants-do-gone = What leaves
