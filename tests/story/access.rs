@@ -24,16 +24,17 @@ const RULES: [&str; 6] = [
     "best-practice",
 ];
 
-struct Eye<'a> {
+/// Looks a window over.
+pub struct Eye<'a> {
     window: &'a Window,
     /// In the first all rules are asked; the others differ by their colours.
-    themes: Vec<String>,
+    pub themes: Vec<String>,
     screens: Vec<&'static str>,
     wrong: Vec<String>,
 }
 
 impl<'a> Eye<'a> {
-    async fn open(window: &'a Window) -> Self {
+    pub async fn open(window: &'a Window) -> Self {
         let axe = std::fs::read_to_string(AXE).expect("npm ci brings axe-core");
         window.client.execute(&axe, Vec::new()).await.unwrap();
         let patient = TimeoutConfiguration::new(Some(Duration::from_mins(2)), None, None);
@@ -73,7 +74,7 @@ impl<'a> Eye<'a> {
         found
     }
 
-    async fn look(&mut self, screen: &'static str) {
+    pub async fn look(&mut self, screen: &'static str) {
         if screen == "settings" {
             self.learn_themes().await;
         }
@@ -81,6 +82,14 @@ impl<'a> Eye<'a> {
         let found = found.iter().map(|it| format!("{screen}, {it}"));
         self.wrong.extend(found);
         self.screens.push(screen);
+    }
+
+    /// Nothing was wrong, in more than one theme; gives the themes.
+    pub fn judge(self) -> Vec<String> {
+        let themes = self.themes.join(", ");
+        assert!(self.themes.len() >= 2, "too few themes: {themes}");
+        assert!(self.wrong.is_empty(), "{}", self.wrong.join("\n"));
+        self.themes
     }
 
     /// Wears every theme that the settings offer, as they do it.
@@ -119,8 +128,7 @@ fn no_screen_breaks_the_rules_of_access() {
         plants_are_found(&mut eye).await;
         let (screens, themes) = (eye.screens.len(), eye.themes.join(", "));
         println!("{screens} screens in {themes}: {}", eye.screens.join("; "));
-        assert!(eye.themes.len() >= 2, "too few themes: {themes}");
-        assert!(eye.wrong.is_empty(), "{}", eye.wrong.join("\n"));
+        eye.judge();
         window.close().await;
     });
 }

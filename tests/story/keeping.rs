@@ -6,7 +6,8 @@ use crate::real::window::until;
 use crate::real::{Window, World, story};
 use std::fs;
 
-async fn keep(window: &Window) {
+/// Opens the screen of backups and other devices.
+pub async fn keep(window: &Window) {
     window.go("Round").await;
     window.go_to_settings().await;
     window.follow("Open").await;

@@ -5,6 +5,7 @@
 #![cfg(test)]
 
 mod access;
+mod access_rare;
 mod bench;
 mod crash;
 mod demo;

@@ -28,7 +28,7 @@ fn metadata(picture: &Path) -> Value {
 }
 
 /// A photo as a phone takes it: lying on its side, with a position.
-fn photo(folder: &Path) -> PathBuf {
+pub fn photo(folder: &Path) -> PathBuf {
     let picture = RgbImage::from_fn(900, 600, |x, _| {
         Rgb(if x < 450 { [90, 140, 70] } else { [60, 45, 35] })
     });
@@ -53,7 +53,8 @@ fn kept(journals: &Path) -> Vec<PathBuf> {
     files.map(|file| file.unwrap().path()).collect()
 }
 
-async fn choose(window: &Window, label: &str, file: &Path) {
+/// Takes a file in by a field.
+pub async fn choose(window: &Window, label: &str, file: &Path) {
     let field = window.await_one("field", label, &[]).await;
     field.send_keys(file.to_str().unwrap()).await.unwrap();
 }

@@ -226,7 +226,7 @@ impl<L: AsyncFnMut(&'static str)> Walk<'_, L> {
     }
 
     /// Opens a sheet by its button, looks, and closes it.
-    async fn sheet(&mut self, button: &str, sheet: &'static str) {
+    pub async fn sheet(&mut self, button: &str, sheet: &'static str) {
         self.press(button).await;
         self.await_button("screen-close").await;
         self.look(sheet).await;
@@ -237,7 +237,7 @@ impl<L: AsyncFnMut(&'static str)> Walk<'_, L> {
     }
 
     /// Looks at what is on the screen once nothing more comes.
-    async fn look(&mut self, screen: &'static str) {
+    pub async fn look(&mut self, screen: &'static str) {
         self.is(screen, "!document.querySelector('[aria-busy=true]')")
             .await;
         let mut before = String::new();
