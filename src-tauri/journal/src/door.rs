@@ -113,23 +113,24 @@ impl<'c> Door<'c> {
             return refuse("entry_too_large");
         }
         let entry = Rc::new(read::parse(&line)?);
-        let Some(nr) = add::entry(self.db, &entry, &entry.hash())? else {
+        let nr = add::next(self.db)?;
+        if !add::entry(self.db, nr, &entry, &entry.hash())? {
             return Err(Error::Damaged("a new line was there already".to_owned()));
-        };
-        let touched = project::entry(self.db, nr, &entry)?.touched;
+        }
+        let mut batch = project::Batch::new(self.db);
+        batch.entry(nr, &entry)?;
         let now = *happened == self.stamp.happened();
-        for subject in touched.keys() {
-            if !self.before.contains_key(subject) {
-                let state = read::state(self.db, *subject)?;
-                self.before.insert(*subject, state);
-                let last_ms = read::last_ms(self.db, *subject)?.unwrap_or(i64::MIN);
+        for subject in batch.touched() {
+            if !self.before.contains_key(&subject) {
+                let state = read::state(self.db, subject)?;
+                self.before.insert(subject, state);
+                let last_ms = read::last_ms(self.db, subject)?.unwrap_or(i64::MIN);
                 if now && last_ms > self.stamp.now.timestamp_millis() {
-                    self.ahead.insert(*subject);
+                    self.ahead.insert(subject);
                 }
             }
         }
-        project::refold_all(self.db, &touched)?;
-        self.touched.extend(touched.into_keys());
+        self.touched.extend(batch.finish()?);
         Ok(())
     }
 

@@ -264,7 +264,7 @@ impl Journal {
     ) -> Result<(T, Report), Error> {
         self.for_writing()?;
         let tx = begin(&mut self.db)?;
-        let mut union = Union::into(&tx, self.id);
+        let mut union = Union::into(&tx, self.id)?;
         let brought = bring(&mut union)?;
         let report = union.finish()?;
         // First: an identity too many does no harm, one shared by two copies

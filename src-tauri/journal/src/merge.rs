@@ -14,19 +14,22 @@ use std::rc::Rc;
 pub(crate) struct Union<'c> {
     db: &'c Connection,
     own: DeviceId,
+    /// Number of the next entry that is new.
+    next: i64,
     report: Report,
     batch: project::Batch<'c>,
 }
 
 impl<'c> Union<'c> {
     /// Into a journal of this identity.
-    pub fn into(db: &'c Connection, own: DeviceId) -> Self {
-        Self {
+    pub fn into(db: &'c Connection, own: DeviceId) -> Result<Self, Error> {
+        Ok(Self {
             db,
             own,
+            next: add::next(db)?,
             report: Report::default(),
             batch: project::Batch::new(db),
-        }
+        })
     }
 
     /// What it goes into.
@@ -38,10 +41,10 @@ impl<'c> Union<'c> {
     pub fn entry(&mut self, entry: &Rc<Entry>, hash: &[u8; 32]) -> Result<bool, Error> {
         let (db, report) = (self.db, &mut self.report);
         let clash = entry.device == self.own && add::number_taken(db, entry.device, entry.seq)?;
-        let Some(nr) = add::entry(db, entry, hash)? else {
+        if !add::entry(db, self.next, entry, hash)? {
             report.known += 1;
             return Ok(false);
-        };
+        }
         report.new += 1;
         report.new_identity |= clash;
         report.unknown_kinds += u64::from(entry.content.is_none());
@@ -49,7 +52,8 @@ impl<'c> Union<'c> {
             Some(count) => *count += 1,
             None => drop(report.kinds.insert(entry.kind.clone(), 1)),
         }
-        self.batch.entry(nr, entry)?;
+        self.batch.entry(self.next, entry)?;
+        self.next += 1;
         Ok(true)
     }
 

@@ -67,7 +67,7 @@ pub(crate) fn into(
     salvaged.read = u64::try_from(lines.len()).unwrap_or(u64::MAX);
     let tx = db.transaction()?;
     let nobody = DeviceId(uuid::Uuid::nil());
-    let mut union = Union::into(&tx, nobody);
+    let mut union = Union::into(&tx, nobody)?;
     union.lines(lines.iter().map(String::as_str))?;
     salvaged.new = union.finish()?.new;
     tx.commit()?;

@@ -3,6 +3,8 @@
 use crate::id::{
     BatchId, ItemId, PacketId, PlaceId, PlanId, ReservationId, SowingId, TestId, TrayId,
 };
+use rusqlite::ToSql;
+use rusqlite::types::ToSqlOutput;
 use serde::{Deserialize, Serialize};
 use std::fmt;
 use std::str::FromStr;
@@ -55,7 +57,7 @@ impl From<Plants> for Subject {
 }
 
 impl fmt::Display for Subject {
-    /// `tray:0190…`, as in the database and in job keys.
+    /// `tray:0190…`, as in job keys.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let (kind, id) = match self {
             Subject::Garden => return f.write_str("garden"),
@@ -71,6 +73,29 @@ impl fmt::Display for Subject {
         };
         f.write_str(kind)?;
         f.write_str(id.hyphenated().encode_lower(&mut Uuid::encode_buffer()))
+    }
+}
+
+impl ToSql for Subject {
+    /// As the projections name it: a byte for its kind, then its id, if it has
+    /// one. They sort like the subjects.
+    fn to_sql(&self) -> rusqlite::Result<ToSqlOutput<'_>> {
+        let (kind, id) = match self {
+            Subject::Garden => return Ok(vec![0].into()),
+            Subject::Place(id) => (1, id.0),
+            Subject::Packet(id) => (2, id.0),
+            Subject::Tray(id) => (3, id.0),
+            Subject::Sowing(id) => (4, id.0),
+            Subject::Batch(id) => (5, id.0),
+            Subject::Test(id) => (6, id.0),
+            Subject::Item(id) => (7, id.0),
+            Subject::Plan(id) => (8, id.0),
+            Subject::Reservation(id) => (9, id.0),
+        };
+        let mut key = Vec::with_capacity(17);
+        key.push(kind);
+        key.extend(id.as_bytes());
+        Ok(key.into())
     }
 }
 

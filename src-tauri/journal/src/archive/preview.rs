@@ -151,7 +151,7 @@ fn here(db: &Connection, of: Matter) -> Result<Vec<Entry>, Error> {
                 "SELECT e.line FROM touches AS t JOIN entries AS e ON e.nr = t.entry
                  WHERE t.subject = ?1 AND e.kind = ?2",
             )?;
-            let mut rows = query.query(params![subject.to_string(), kind])?;
+            let mut rows = query.query(params![subject, kind])?;
             while let Some(row) = rows.next()? {
                 keep(row.get_ref(0)?.as_str().map_err(rusqlite::Error::from)?);
             }

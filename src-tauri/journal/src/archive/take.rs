@@ -144,7 +144,7 @@ fn build(opened: &mut Opened, part: &Path, watch: &mut Watch) -> Result<(), Erro
     files::remove_part(part)?;
     let mut db = open::journal(part, Expect::Any)?;
     let tx = db.transaction()?;
-    let mut union = Union::into(&tx, DeviceId(uuid::Uuid::nil()));
+    let mut union = Union::into(&tx, DeviceId(uuid::Uuid::nil()))?;
     entries(opened, &mut union, None, watch)?;
     union.finish()?;
     tx.commit()?;

@@ -45,7 +45,7 @@ fn anew(db: &Connection) -> Result<Connection, Error> {
         if let Found::Row(row) = found
             && let Some(entry) = row.entry.filter(|_| row.hash_right)
         {
-            failed = add::entry_as(&anew, row.nr, &entry);
+            failed = add::entry(&anew, row.nr, &entry, &entry.hash()).map(drop);
         }
         failed.is_ok()
     });

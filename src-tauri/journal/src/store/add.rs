@@ -5,12 +5,27 @@ use crate::error::Error;
 use crate::id::{DeviceId, EntryId};
 use rusqlite::{Connection, OptionalExtension};
 
-/// Adds an entry, with the hash of its line; none if the same line is there
-/// already, else its number.
-pub(crate) fn entry(db: &Connection, entry: &Entry, hash: &[u8; 32]) -> Result<Option<i64>, Error> {
+/// The number of the next entry. Numbers follow one another: a line that is
+/// there already must not use one up, as the number that AUTOINCREMENT gives
+/// would be.
+pub(crate) fn next(db: &Connection) -> Result<i64, Error> {
+    Ok(db
+        .prepare_cached("SELECT COALESCE(MAX(nr), 0) + 1 FROM entries")?
+        .query_row([], |row| row.get(0))?)
+}
+
+/// Adds an entry under a number, with the hash of its line; false if the same
+/// line is there already.
+pub(crate) fn entry(
+    db: &Connection,
+    nr: i64,
+    entry: &Entry,
+    hash: &[u8; 32],
+) -> Result<bool, Error> {
     let added = db
         .prepare_cached(include_str!("add.sql"))?
         .execute(rusqlite::params![
+            nr,
             &hash[..],
             blob(entry.id),
             blob(entry.act),
@@ -20,7 +35,7 @@ pub(crate) fn entry(db: &Connection, entry: &Entry, hash: &[u8; 32]) -> Result<O
             entry.kind,
             entry.line,
         ])?;
-    Ok((added == 1).then(|| db.last_insert_rowid()))
+    Ok(added == 1)
 }
 
 /// Whether a line with this hash is there.
@@ -34,15 +49,6 @@ pub(crate) fn number_of(db: &Connection, hash: &[u8; 32]) -> Result<Option<i64>,
         .prepare_cached("SELECT nr FROM entries WHERE hash = ?1")?
         .query_row([&hash[..]], |row| row.get(0))
         .optional()?)
-}
-
-/// Adds an entry under a number of another copy.
-pub(crate) fn entry_as(db: &Connection, nr: i64, of: &Entry) -> Result<(), Error> {
-    if let Some(given) = entry(db, of, &of.hash())? {
-        db.prepare_cached("UPDATE entries SET nr = ?2 WHERE nr = ?1")?
-            .execute([given, nr])?;
-    }
-    Ok(())
 }
 
 /// An id as it is stored.

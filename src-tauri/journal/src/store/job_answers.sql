@@ -1,4 +1,4 @@
-SELECT answer, lamport, device, seq FROM jobs WHERE subject = 'garden'
+SELECT answer, lamport, device, seq FROM jobs WHERE subject = x'00'
 UNION ALL
 SELECT j.answer, j.lamport, j.device, j.seq
 FROM states AS s CROSS JOIN jobs AS j ON j.subject = s.subject

@@ -19,7 +19,8 @@ pub(crate) fn read(path: &Path) -> Result<Connection, Error> {
         // What is no entry to this version is shown by the newer one.
         let line = row.get_ref(0)?.as_str().map_err(rusqlite::Error::from)?;
         if let Ok(entry) = Entry::parse(line) {
-            add::entry(&tx, &entry, &entry.hash())?;
+            let nr = add::next(&tx)?;
+            add::entry(&tx, nr, &entry, &entry.hash())?;
         }
     }
     project::rebuild(&tx)?;

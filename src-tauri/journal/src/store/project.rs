@@ -5,6 +5,7 @@ use crate::content::Content;
 use crate::entry::Entry;
 use crate::error::Error;
 use crate::fold::{self, Held};
+use crate::id::EntryId;
 use crate::state::Reading;
 use crate::store::lately::Lately;
 use crate::store::{add, read};
@@ -17,107 +18,12 @@ use std::rc::Rc;
 /// The tables that [`rebuild`] fills.
 pub(crate) const TABLES: &[&str] = &["amendments", "touches", "states", "readings", "jobs"];
 
-/// What an entry's arrival touches, and whether each state depends on it.
-pub(crate) type Touched = BTreeMap<Subject, bool>;
+/// Subjects that something touches, and whether each state depends on it.
+type Touched = BTreeMap<Subject, bool>;
 
-/// What a newly added entry changed.
-pub(crate) struct Taken {
-    /// Still to be refolded.
-    pub touched: Touched,
-    /// Roots that it made or amended, as they hold by now, with their numbers.
-    roots: Vec<(i64, Held)>,
-}
-
-/// Takes a newly added entry into the rows; its subjects are still to be
-/// refolded.
-pub(crate) fn entry(db: &Connection, nr: i64, entry: &Rc<Entry>) -> Result<Taken, Error> {
-    match &entry.content {
-        Some(Content::Amended(amended)) => {
-            db.prepare_cached(
-                "INSERT OR IGNORE INTO amendments (root, lamport, device, seq, hash, entry)
-                 VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
-            )?
-            .execute(params![
-                add::blob(amended.root),
-                entry.lamport,
-                add::device(entry.device),
-                entry.seq,
-                &entry.hash()[..],
-                nr
-            ])?;
-            let amendments = read::amendments(db, amended.root)?;
-            let before = amendments.iter().rfind(|it| it.line != entry.line);
-            let mut touched = Touched::new();
-            let roots = read::roots(db, amended.root)?;
-            for (nr, held) in &roots {
-                let was = Held {
-                    entry: Rc::clone(&held.entry),
-                    amendment: before.cloned(),
-                };
-                join(&mut touched, root(db, *nr, held, &amendments, Some(&was))?);
-            }
-            Ok(Taken { touched, roots })
-        }
-        _ => {
-            let amendments = read::amendments(db, entry.id)?;
-            let held = Held {
-                entry: Rc::clone(entry),
-                amendment: amendments.last().cloned(),
-            };
-            // In a rebuild an amendment may have made them already.
-            let was = held.amendment.is_some().then_some(&held);
-            let touched = root(db, nr, &held, &amendments, was)?;
-            let roots = vec![(nr, held)];
-            Ok(Taken { touched, roots })
-        }
-    }
-}
-
-/// Makes the rows of a root: its touches, its reading, its job; those that were
-/// made when it held otherwise go.
-fn root(
-    db: &Connection,
-    nr: i64,
-    held: &Held,
-    amendments: &[Rc<Entry>],
-    was: Option<&Held>,
-) -> Result<Touched, Error> {
-    let mut touched = match &held.entry.content {
-        Some(content) => touches(content),
-        None => BTreeMap::from([(Subject::Garden, false)]),
-    };
-    for amendment in amendments {
-        if let Some(Content::Amended(amended)) = &amendment.content
-            && let Some(content) = &amended.content
-        {
-            join(&mut touched, touches(content));
-        }
-    }
-    if let Some(was) = was {
-        clear(db, nr, was, &touched)?;
-    }
-    rows(db, nr, held, &touched)?;
-    Ok(touched)
-}
-
-/// An amendment adds to what is touched and takes nothing away, so that the
-/// subjects of now were those of before.
-fn clear(db: &Connection, nr: i64, was: &Held, touched: &Touched) -> Result<(), Error> {
-    let mut old = db.prepare_cached(
-        "DELETE FROM touches
-         WHERE subject = ?1 AND weighs IN (0, 1) AND at_ms = ?2 AND entry = ?3",
-    )?;
-    for subject in touched.keys() {
-        old.execute(params![subject.to_string(), at_ms(was), nr])?;
-    }
-    for table in [
-        "DELETE FROM readings WHERE entry = ?1",
-        "DELETE FROM jobs WHERE entry = ?1",
-    ] {
-        db.prepare_cached(table)?.execute([nr])?;
-    }
-    Ok(())
-}
+/// A row of `touches`: subject, whether it weighs, when (ms), number of the
+/// entry. In the order of the table, which takes many in their order sooner.
+type Touch = (Subject, bool, i64, i64);
 
 /// When it happened, as it holds: milliseconds since 1970 UTC.
 fn at_ms(held: &Held) -> i64 {
@@ -130,14 +36,25 @@ fn join(all: &mut Touched, more: Touched) {
     }
 }
 
-fn rows(db: &Connection, nr: i64, held: &Held, touched: &Touched) -> Result<(), Error> {
-    let at_ms = at_ms(held);
-    let mut touch = db.prepare_cached(
-        "INSERT INTO touches (subject, entry, weighs, at_ms) VALUES (?1, ?2, ?3, ?4)",
-    )?;
-    for (subject, weighs) in touched {
-        touch.execute(params![subject.to_string(), nr, weighs, at_ms])?;
+/// What a root and its amendments touch: an amendment adds to it and takes
+/// nothing away, so that the subjects of now were those of before.
+fn touched(root: &Entry, amendments: &[Rc<Entry>]) -> Touched {
+    let mut all = match &root.content {
+        Some(content) => touches(content),
+        None => BTreeMap::from([(Subject::Garden, false)]),
+    };
+    for amendment in amendments {
+        if let Some(Content::Amended(amended)) = &amendment.content
+            && let Some(content) = &amended.content
+        {
+            join(&mut all, touches(content));
+        }
     }
+    all
+}
+
+/// The reading or the job of a root, as it holds.
+fn keep(db: &Connection, nr: i64, held: &Held) -> Result<(), Error> {
     match held.content() {
         Some(Content::ReadingTaken(what)) => {
             let reading = Reading {
@@ -151,8 +68,8 @@ fn rows(db: &Connection, nr: i64, held: &Held, touched: &Touched) -> Result<(), 
             )?
             .execute(params![
                 nr,
-                Subject::Place(what.place).to_string(),
-                at_ms,
+                Subject::Place(what.place),
+                at_ms(held),
                 serde_json::to_string(&reading)?
             ])?;
         }
@@ -178,7 +95,7 @@ fn job(
     )?
     .execute(params![
         nr,
-        subject.to_string(),
+        subject,
         held.entry.lamport,
         add::device(held.entry.device),
         held.entry.seq,
@@ -191,10 +108,9 @@ fn job(
 fn refold(db: &Connection, lately: &Lately, subject: Subject) -> Result<(), Error> {
     let held = read::held(db, lately, subject)?;
     let state = fold::fold(subject, &held);
-    let key = subject.to_string();
     let Some(state) = state else {
         db.prepare_cached("DELETE FROM states WHERE subject = ?1")?
-            .execute([key])?;
+            .execute([subject])?;
         return Ok(());
     };
     let last_ms = held
@@ -208,7 +124,7 @@ fn refold(db: &Connection, lately: &Lately, subject: Subject) -> Result<(), Erro
         .unwrap_or(0);
     db.prepare_cached(include_str!("keep_state.sql"))?
         .execute(params![
-            key,
+            subject,
             fold::kind(subject),
             state.alive(),
             last_ms,
@@ -217,20 +133,13 @@ fn refold(db: &Connection, lately: &Lately, subject: Subject) -> Result<(), Erro
     Ok(())
 }
 
-/// Refolds what newly added entries touch.
-pub(crate) fn refold_all(db: &Connection, touched: &Touched) -> Result<(), Error> {
-    for (subject, _) in touched.iter().filter(|(_, weighs)| **weighs) {
-        refold(db, &Lately::default(), *subject)?;
-    }
-    Ok(())
-}
-
-/// Many entries on their way into the rows: what they touch is folded at the
-/// end, or whenever as many were read as are kept in mind.
+/// Entries on their way into the rows: what they touch is folded at the end,
+/// or whenever as many were read as are kept in mind.
 pub(crate) struct Batch<'c> {
     db: &'c Connection,
     lately: Lately,
-    touched: Touched,
+    /// Still to be written and folded.
+    touches: BTreeSet<Touch>,
     folded: BTreeSet<Subject>,
 }
 
@@ -239,17 +148,24 @@ impl<'c> Batch<'c> {
         Self {
             db,
             lately: Lately::default(),
-            touched: Touched::new(),
+            touches: BTreeSet::new(),
             folded: BTreeSet::new(),
         }
     }
 
-    /// Takes a newly added entry into the rows; what it touches.
-    pub fn entry(&mut self, nr: i64, one: &Rc<Entry>) -> Result<(), Error> {
-        let taken = entry(self.db, nr, one)?;
-        join(&mut self.touched, taken.touched);
-        for (nr, held) in taken.roots {
-            self.lately.keep(nr, held);
+    /// Takes a newly added entry into the rows.
+    pub fn entry(&mut self, nr: i64, entry: &Rc<Entry>) -> Result<(), Error> {
+        if let Some(Content::Amended(amended)) = &entry.content {
+            self.amendment(nr, entry, amended.root)?;
+        } else {
+            let amendments = read::amendments(self.db, entry.id)?;
+            let held = Held {
+                entry: Rc::clone(entry),
+                amendment: amendments.last().cloned(),
+            };
+            // In a rebuild an amendment may have made them already.
+            let was = held.amendment.is_some().then(|| held.clone());
+            self.root(nr, held, &amendments, was)?;
         }
         if self.lately.is_full() {
             self.fold()?;
@@ -257,14 +173,97 @@ impl<'c> Batch<'c> {
         Ok(())
     }
 
+    fn amendment(&mut self, nr: i64, entry: &Entry, of: EntryId) -> Result<(), Error> {
+        self.db
+            .prepare_cached(
+                "INSERT OR IGNORE INTO amendments (root, lamport, device, seq, hash, entry)
+                 VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
+            )?
+            .execute(params![
+                add::blob(of),
+                entry.lamport,
+                add::device(entry.device),
+                entry.seq,
+                &entry.hash()[..],
+                nr
+            ])?;
+        let amendments = read::amendments(self.db, of)?;
+        let before = amendments.iter().rfind(|it| it.line != entry.line);
+        for (nr, held) in read::roots(self.db, of)? {
+            let was = Held {
+                entry: Rc::clone(&held.entry),
+                amendment: before.cloned(),
+            };
+            self.root(nr, held, &amendments, Some(was))?;
+        }
+        Ok(())
+    }
+
+    /// Makes the rows of a root: its touches, its reading, its job; those that
+    /// were made when it held otherwise go.
+    fn root(
+        &mut self,
+        nr: i64,
+        held: Held,
+        amendments: &[Rc<Entry>],
+        was: Option<Held>,
+    ) -> Result<(), Error> {
+        let touched = touched(&held.entry, amendments);
+        if let Some(was) = was {
+            self.clear(nr, &was, &touched)?;
+        }
+        let at_ms = at_ms(&held);
+        let rows = touched
+            .into_iter()
+            .map(|(subject, weighs)| (subject, weighs, at_ms, nr));
+        self.touches.extend(rows);
+        keep(self.db, nr, &held)?;
+        self.lately.keep(nr, held);
+        Ok(())
+    }
+
+    fn clear(&mut self, nr: i64, was: &Held, touched: &Touched) -> Result<(), Error> {
+        let at_ms = at_ms(was);
+        let mut old = self.db.prepare_cached(
+            "DELETE FROM touches
+             WHERE subject = ?1 AND weighs IN (0, 1) AND at_ms = ?2 AND entry = ?3",
+        )?;
+        for subject in touched.keys() {
+            for weighs in [false, true] {
+                self.touches.remove(&(*subject, weighs, at_ms, nr));
+            }
+            old.execute(params![subject, at_ms, nr])?;
+        }
+        for table in [
+            "DELETE FROM readings WHERE entry = ?1",
+            "DELETE FROM jobs WHERE entry = ?1",
+        ] {
+            self.db.prepare_cached(table)?.execute([nr])?;
+        }
+        Ok(())
+    }
+
+    /// What was touched and is still to be folded.
+    pub fn touched(&self) -> BTreeSet<Subject> {
+        self.touches.iter().map(|(subject, ..)| *subject).collect()
+    }
+
     /// Folds what was touched since the last time.
     fn fold(&mut self) -> Result<(), Error> {
-        for (subject, weighs) in std::mem::take(&mut self.touched) {
-            if weighs {
-                refold(self.db, &self.lately, subject)?;
-            }
-            self.folded.insert(subject);
+        let touches = std::mem::take(&mut self.touches);
+        let mut touch = self.db.prepare_cached(
+            "INSERT INTO touches (subject, weighs, at_ms, entry) VALUES (?1, ?2, ?3, ?4)",
+        )?;
+        for row in &touches {
+            touch.execute(*row)?;
         }
+        let weighing = touches.iter().filter(|(_, weighs, ..)| *weighs);
+        let weighing: BTreeSet<Subject> = weighing.map(|(subject, ..)| *subject).collect();
+        for subject in weighing {
+            refold(self.db, &self.lately, subject)?;
+        }
+        self.folded
+            .extend(touches.into_iter().map(|(subject, ..)| subject));
         self.lately = Lately::default();
         Ok(())
     }

@@ -22,8 +22,8 @@ CREATE TABLE amendments (
 
 -- Which root entries, amended or not, are about which subject.
 CREATE TABLE touches (
-  -- As in `tray:0190…`.
-  subject TEXT NOT NULL,
+  -- Its kind as a byte, then its id.
+  subject BLOB NOT NULL,
   -- Of the entries, unchecked here: there are a hundred thousand at once.
   entry INTEGER NOT NULL,
   -- 1 if the subject's state depends on it; 0 if it is only in its timeline.
@@ -37,7 +37,7 @@ CREATE TABLE touches (
 
 -- The state of each subject.
 CREATE TABLE states (
-  subject TEXT PRIMARY KEY,
+  subject BLOB PRIMARY KEY,
   -- 'garden', 'place', 'packet', 'tray', 'sowing', 'batch', 'test' or 'item'.
   kind TEXT NOT NULL,
   -- 1 while it is in use.
@@ -59,7 +59,8 @@ WHERE kind = 'packet';
 -- Readings that hold, one row each.
 CREATE TABLE readings (
   entry INTEGER PRIMARY KEY REFERENCES entries (nr),
-  place TEXT NOT NULL,
+  -- The subject that it is.
+  place BLOB NOT NULL,
   -- When: milliseconds since 1970 UTC.
   at_ms INTEGER NOT NULL,
   -- The reading as JSON.
@@ -73,7 +74,7 @@ CREATE INDEX readings_place ON readings (place, at_ms);
 CREATE TABLE jobs (
   entry INTEGER PRIMARY KEY REFERENCES entries (nr),
   -- What the job is about.
-  subject TEXT NOT NULL,
+  subject BLOB NOT NULL,
   lamport INTEGER NOT NULL,
   device BLOB NOT NULL,
   seq INTEGER NOT NULL,

@@ -61,7 +61,7 @@ pub(super) fn text<'r>(row: &'r Row, column: usize) -> Result<&'r str, Error> {
 pub(crate) fn held(db: &Connection, lately: &Lately, subject: Subject) -> Result<Vec<Held>, Error> {
     let mut query =
         db.prepare_cached("SELECT entry FROM touches WHERE subject = ?1 AND weighs = 1")?;
-    let numbers = query.query([subject.to_string()])?;
+    let numbers = query.query([subject])?;
     collect(numbers, |row| {
         let nr = row.get(0)?;
         match lately.read(nr) {
@@ -96,7 +96,7 @@ pub(crate) fn timeline(
         include_str!("timeline.sql")
     ))?;
     let limit = i64::try_from(limit).unwrap_or(i64::MAX);
-    collect(query.query(params![subject.to_string(), limit])?, |row| {
+    collect(query.query(params![subject, limit])?, |row| {
         Ok((row.get(2)?, held_of(row, 0, 1)?))
     })
 }
@@ -129,7 +129,7 @@ pub(crate) fn photos(db: &Connection, about: Subject) -> Result<Vec<Held>, Error
         "FROM touches AS t JOIN entries AS e ON e.nr = t.entry
          WHERE t.subject = ?1 AND e.kind IN ('photo_taken', 'photo_named')"
     ))?;
-    collect(query.query([about.to_string()])?, |row| held_of(row, 0, 1))
+    collect(query.query([about])?, |row| held_of(row, 0, 1))
 }
 
 /// All entries that took in a photo.
@@ -165,7 +165,7 @@ pub(crate) fn amendments(db: &Connection, root: EntryId) -> Result<Vec<Rc<Entry>
 pub(crate) fn state(db: &Connection, subject: Subject) -> Result<Option<State>, Error> {
     let text: Option<String> = db
         .prepare_cached("SELECT state FROM states WHERE subject = ?1")?
-        .query_row([subject.to_string()], |row| row.get(0))
+        .query_row([subject], |row| row.get(0))
         .optional()?;
     text.map(|text| State::from_json(subject, &text))
         .transpose()
@@ -175,7 +175,7 @@ pub(crate) fn state(db: &Connection, subject: Subject) -> Result<Option<State>, 
 pub(crate) fn alive(db: &Connection, subject: Subject) -> Result<Option<bool>, Error> {
     Ok(db
         .prepare_cached("SELECT alive FROM states WHERE subject = ?1")?
-        .query_row([subject.to_string()], |row| row.get(0))
+        .query_row([subject], |row| row.get(0))
         .optional()?)
 }
 
@@ -183,7 +183,7 @@ pub(crate) fn alive(db: &Connection, subject: Subject) -> Result<Option<bool>, E
 pub(crate) fn last_ms(db: &Connection, subject: Subject) -> Result<Option<i64>, Error> {
     Ok(db
         .prepare_cached("SELECT last_ms FROM states WHERE subject = ?1")?
-        .query_row([subject.to_string()], |row| row.get(0))
+        .query_row([subject], |row| row.get(0))
         .optional()?)
 }
 
@@ -246,7 +246,7 @@ pub(crate) fn last_reading(
          ORDER BY at_ms DESC, entry DESC",
     )?;
     let readings: Vec<Reading> = collect(
-        query.query(params![Subject::Place(place).to_string(), from_ms, to_ms])?,
+        query.query(params![Subject::Place(place), from_ms, to_ms])?,
         from_json,
     )?;
     Ok(readings.into_iter().find(|reading| reading.of == of))
@@ -287,7 +287,7 @@ pub(crate) fn garden(db: &Connection) -> Result<GardenState, Error> {
 pub(crate) fn code_in_use(db: &Connection, but: Subject, code: &str) -> Result<bool, Error> {
     Ok(db
         .prepare_cached(include_str!("code_in_use.sql"))?
-        .query_row(params![but.to_string(), code], |_| Ok(()))
+        .query_row(params![but, code], |_| Ok(()))
         .optional()?
         .is_some())
 }

@@ -24,7 +24,7 @@ pub(crate) const NOTES: &str = "SELECT iif(json_valid(line), line ->> '$.what.te
      FROM entries WHERE kind IN ('noted', 'explained')";
 /// When something that weighs was said of packets.
 pub(crate) const OF_PACKETS: &str = "SELECT entry, at_ms FROM touches
-     WHERE subject > 'packet:' AND subject < 'packet;' AND weighs = 1";
+     WHERE subject > x'02' AND subject < x'03' AND weighs = 1";
 /// Plants that began without seed.
 pub(crate) const STARTED: &str = "SELECT line FROM entries WHERE kind = 'batch_started'";
 /// Trays that came to a place, the last first.
@@ -138,7 +138,7 @@ pub(crate) fn started(db: &Connection) -> Result<Vec<BatchId>, Error> {
 /// Trays that came to a place, the last first.
 pub(crate) fn came_to(db: &Connection, place: PlaceId, most: usize) -> Result<Vec<TrayId>, Error> {
     let most = i64::try_from(most).unwrap_or(i64::MAX);
-    let subject = Subject::Place(place).to_string();
+    let subject = Subject::Place(place);
     each_line(
         db,
         CAME_TO,

@@ -91,16 +91,16 @@ fn each_projection_is_compared_with_a_rebuild() {
     for (table, sql) in [
         (
             "states",
-            "UPDATE states SET alive = 0 WHERE kind = 'tray' AND subject LIKE '%a'",
+            "UPDATE states SET alive = 0 WHERE kind = 'tray' AND hex(subject) LIKE '%A'",
         ),
-        ("touches", "DELETE FROM touches WHERE subject = 'garden'"),
+        ("touches", "DELETE FROM touches WHERE subject = x'00'"),
         (
             "readings",
-            "INSERT INTO readings VALUES (1, 'place:', 0, '{}')",
+            "INSERT INTO readings VALUES (1, x'01', 0, '{}')",
         ),
         (
             "jobs",
-            "INSERT INTO jobs VALUES (1, 'garden', 0, x'', 0, '{}')",
+            "INSERT INTO jobs VALUES (1, x'00', 0, x'', 0, '{}')",
         ),
         (
             "amendments",
