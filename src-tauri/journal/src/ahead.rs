@@ -44,6 +44,22 @@ pub(crate) fn ahead<T: Send, E: Send>(
     })
 }
 
+/// The same on this thread: another is not worth its while for little.
+///
+/// # Errors
+/// As [`ahead`].
+pub(crate) fn at_once<T, E>(
+    make: impl FnOnce(Give<T>) -> Result<(), E>,
+    mut take: impl FnMut(T) -> Result<(), E>,
+) -> Result<(), E> {
+    let mut taken = Ok(());
+    let made = make(&mut |piece, _| {
+        taken = take(piece);
+        taken.is_ok()
+    });
+    taken.and(made)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -60,21 +76,24 @@ mod tests {
     #[test]
     fn all_is_taken_in_its_order_before_the_makers_error() {
         let mut taken = Vec::new();
-        let told = ahead(hundred, |number| {
+        let mut take = |number| {
             taken.push(number);
             Ok(())
-        });
-        assert_eq!(told, Err("made"));
-        assert_eq!(taken, (0..100).collect::<Vec<_>>());
+        };
+        assert_eq!(ahead(hundred, &mut take), Err("made"));
+        assert_eq!(at_once(hundred, &mut take), Err("made"));
+        assert_eq!(taken, (0..100).chain(0..100).collect::<Vec<_>>());
     }
 
     #[test]
     fn an_error_of_the_taking_stops_the_making() {
         let mut taken = 0;
-        let told = ahead(hundred, |_| {
+        let mut take = |_| {
             taken += 1;
-            if taken == 3 { Err("full") } else { Ok(()) }
-        });
-        assert_eq!((told, taken), (Err("full"), 3));
+            if taken % 3 == 0 { Err("full") } else { Ok(()) }
+        };
+        assert_eq!(ahead(hundred, &mut take), Err("full"));
+        assert_eq!(at_once(hundred, &mut take), Err("full"));
+        assert_eq!(taken, 6);
     }
 }

@@ -13,7 +13,7 @@ use crate::subject::Subject;
 use crate::wish::Answer;
 use rusqlite::Connection;
 use std::collections::BTreeSet;
-use std::rc::Rc;
+use std::sync::Arc;
 
 /// An act being written, within a transaction that its caller commits if it
 /// was written, or never.
@@ -112,7 +112,7 @@ impl<'c> Door<'c> {
         if line.len() > MAX_LINE {
             return refuse("entry_too_large");
         }
-        let entry = Rc::new(read::parse(&line)?);
+        let entry = Arc::new(read::parse(&line)?);
         let nr = add::next(self.db)?;
         if !add::entry(self.db, nr, &entry, &entry.hash())? {
             return Err(Error::Damaged("a new line was there already".to_owned()));

@@ -11,6 +11,7 @@ use serde::{Deserialize, Serialize};
 use serde_json::Value;
 use serde_json::value::RawValue;
 use sha2::{Digest, Sha256};
+use std::sync::Arc;
 
 /// Longest line taken in, bytes. The longest text the door lets in needs
 /// 60 kB when all of it must be escaped; a thousand parts with their cells
@@ -52,7 +53,7 @@ pub struct Entry {
 }
 
 /// An entry with the SHA-256 of its line.
-pub(crate) type Hashed = (Entry, [u8; 32]);
+pub(crate) type Hashed = (Arc<Entry>, [u8; 32]);
 
 /// An entry as the timeline shows it, with its amendments.
 #[derive(Clone, Debug, PartialEq)]
@@ -181,7 +182,7 @@ impl Entry {
     pub(crate) fn hashed(line: &str) -> Result<Hashed, BadLine> {
         let entry = Self::parse(line)?;
         let hash = entry.hash();
-        Ok((entry, hash))
+        Ok((Arc::new(entry), hash))
     }
 
     /// The line of a new entry.

@@ -8,7 +8,7 @@ use crate::id::DeviceId;
 use crate::store::{add, project};
 use crate::wish::Report;
 use rusqlite::Connection;
-use std::rc::Rc;
+use std::sync::Arc;
 
 /// A union in the making, inside a transaction that its caller commits.
 pub(crate) struct Union<'c> {
@@ -38,7 +38,7 @@ impl<'c> Union<'c> {
     }
 
     /// An entry, with the hash of its line; whether it is new.
-    pub fn entry(&mut self, entry: &Rc<Entry>, hash: &[u8; 32]) -> Result<bool, Error> {
+    pub fn entry(&mut self, entry: &Arc<Entry>, hash: &[u8; 32]) -> Result<bool, Error> {
         let (db, report) = (self.db, &mut self.report);
         let clash = entry.device == self.own && add::number_taken(db, entry.device, entry.seq)?;
         if !add::entry(db, self.next, entry, hash)? {
@@ -70,7 +70,7 @@ impl<'c> Union<'c> {
             Ok(())
         };
         ahead(read, |(number, entry)| match entry {
-            Some((entry, hash)) => self.entry(&Rc::new(entry), &hash).map(drop),
+            Some((entry, hash)) => self.entry(&entry, &hash).map(drop),
             None => {
                 self.report.damaged.push(number);
                 Ok(())

@@ -17,7 +17,7 @@ use plumule_journal::words::{
     Compost, Container, Feel, Light, Medium, PlaceKind, Step, Storage, Watering,
 };
 use plumule_journal::{Error, Ids, Journal, Wish};
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use uuid::Uuid;
 
 /// Sowings of a past year.
@@ -117,6 +117,21 @@ impl World {
         }
     }
 
+    /// Its home in a folder of such: made once, then found there. What writes
+    /// takes a [`copy`].
+    ///
+    /// # Errors
+    /// If it cannot be made.
+    pub fn kept_in(self, folder: &Path) -> Result<PathBuf, Box<dyn std::error::Error>> {
+        let home = folder.join(format!("{} {} {}", self.years, self.a_year, self.living));
+        if !home.exists() {
+            let part = folder.join("part");
+            self.make(&part)?;
+            std::fs::rename(part, &home)?;
+        }
+        Ok(home)
+    }
+
     /// Makes the journal in a home and says how many entries it has.
     ///
     /// # Errors
@@ -165,6 +180,16 @@ impl World {
         }
         journal.count()
     }
+}
+
+/// A journal with the same entries in a new home.
+///
+/// # Errors
+/// If the disk fails.
+pub fn copy(from: &Path, to: &Path) -> std::io::Result<()> {
+    let database = Path::new("journal/journal.db");
+    std::fs::create_dir_all(to.join("journal"))?;
+    std::fs::copy(from.join(database), to.join(database)).map(drop)
 }
 
 fn garden(acts: &mut Acts, day: NaiveDate) -> [PlaceId; 3] {

@@ -17,7 +17,6 @@ use crate::stamp::Stamp;
 use crate::store::open::{self, Expect};
 use crate::wish::Report;
 use std::path::Path;
-use std::rc::Rc;
 
 /// How often the way through is told, entries.
 const EVERY: u64 = 1_000;
@@ -84,7 +83,6 @@ fn entries(
     let of = opened.manifest.entries.count;
     go_on(watch, Progress { step, done: 0, of })?;
     opened.each_entry(&mut |done, (entry, hash)| {
-        let entry = Rc::new(entry);
         let new = union.entry(&entry, &hash)?;
         if let Some(changes) = &mut changes {
             changes.entry(&entry, new);

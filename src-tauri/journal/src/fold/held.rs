@@ -6,13 +6,13 @@ use crate::id::DeviceId;
 use crate::stamp::Happened;
 use crate::state::Mark;
 use chrono::{DateTime, Utc};
-use std::rc::Rc;
+use std::sync::Arc;
 
 /// A root entry and the greatest of its amendments.
 #[derive(Clone, Debug)]
 pub(crate) struct Held {
-    pub entry: Rc<Entry>,
-    pub amendment: Option<Rc<Entry>>,
+    pub entry: Arc<Entry>,
+    pub amendment: Option<Arc<Entry>>,
 }
 
 type Word<'a> = (i64, DeviceId, i64, &'a str);
@@ -78,7 +78,7 @@ impl Held {
             happened,
             unknown: self.entry.content.is_none(),
             holds,
-            entry: Rc::unwrap_or_clone(self.entry),
+            entry: Arc::unwrap_or_clone(self.entry),
         }
     }
 }

@@ -14,7 +14,7 @@ use sha2::{Digest, Sha256};
 use std::fs::File;
 use std::io::{BufRead, BufReader, Read, Seek, SeekFrom};
 use std::path::{Path, PathBuf};
-use std::rc::Rc;
+use std::sync::Arc;
 
 /// The folders of devices in a folder, by their ids.
 pub(super) fn devices(folder: &Path) -> Result<Vec<String>, Error> {
@@ -71,7 +71,7 @@ pub(super) fn read_others(
                 go_on(watch, Progress { step, done, of })?;
                 let reached = place.files.entry(name.clone()).or_default();
                 let whole = lines(path, reached, &mut |entry| {
-                    let entry = Rc::new(entry);
+                    let entry = Arc::new(entry);
                     let hash = entry.hash();
                     union.entry(&entry, &hash)?;
                     let nr = add::number_of(union.db(), &hash)?;

@@ -1,7 +1,6 @@
 //! The database: opening it, adding entries, keeping the projections, reading.
 
 pub(crate) mod add;
-pub(crate) mod lately;
 pub(crate) mod newer;
 pub(crate) mod open;
 pub(crate) mod project;

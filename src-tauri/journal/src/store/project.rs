@@ -1,19 +1,19 @@
 //! Keeping the projections: rows for each root entry, a state for each
 //! subject. There is one way only: what changed is made anew from the entries.
 
+use crate::ahead::{Give, ahead, at_once};
 use crate::content::Content;
 use crate::entry::Entry;
 use crate::error::Error;
 use crate::fold::{self, Held};
 use crate::id::EntryId;
 use crate::state::Reading;
-use crate::store::lately::Lately;
 use crate::store::{add, read};
 use crate::subject::Subject;
 use crate::touches::touches;
 use rusqlite::{Connection, params};
 use std::collections::{BTreeMap, BTreeSet};
-use std::rc::Rc;
+use std::sync::Arc;
 
 /// The tables that [`rebuild`] fills.
 pub(crate) const TABLES: &[&str] = &["amendments", "touches", "states", "readings", "jobs"];
@@ -21,9 +21,29 @@ pub(crate) const TABLES: &[&str] = &["amendments", "touches", "states", "reading
 /// Subjects that something touches, and whether each state depends on it.
 type Touched = BTreeMap<Subject, bool>;
 
-/// A row of `touches`: subject, whether it weighs, when (ms), number of the
-/// entry. In the order of the table, which takes many in their order sooner.
-type Touch = (Subject, bool, i64, i64);
+/// Bytes of lines kept in mind until they are folded; what they say takes as
+/// much again (judgement: a phone has room for it).
+const MOST_BYTES: usize = 16 << 20;
+
+/// Subjects folded at once, on another thread: more than an act touches, and
+/// their entries little to hold (judgement).
+const MANY: usize = 256;
+
+/// A root, as it holds, that touches a subject.
+struct Touch {
+    weighs: bool,
+    at_ms: i64,
+    nr: i64,
+    held: Held,
+}
+
+/// A state as it is stored.
+struct Stored {
+    alive: bool,
+    /// When the last that made it happened.
+    last_ms: i64,
+    json: String,
+}
 
 /// When it happened, as it holds: milliseconds since 1970 UTC.
 fn at_ms(held: &Held) -> i64 {
@@ -38,7 +58,7 @@ fn join(all: &mut Touched, more: Touched) {
 
 /// What a root and its amendments touch: an amendment adds to it and takes
 /// nothing away, so that the subjects of now were those of before.
-fn touched(root: &Entry, amendments: &[Rc<Entry>]) -> Touched {
+fn touched(root: &Entry, amendments: &[Arc<Entry>]) -> Touched {
     let mut all = match &root.content {
         Some(content) => touches(content),
         None => BTreeMap::from([(Subject::Garden, false)]),
@@ -104,31 +124,50 @@ fn job(
     Ok(())
 }
 
-/// Makes the state of a subject anew.
-fn refold(db: &Connection, lately: &Lately, subject: Subject) -> Result<(), Error> {
-    let held = read::held(db, lately, subject)?;
-    let state = fold::fold(subject, &held);
+/// The state that those entries make, as it is stored.
+fn state(subject: Subject, held: &[Held]) -> Result<Option<Stored>, Error> {
+    let Some(state) = fold::fold(subject, held) else {
+        return Ok(None);
+    };
+    let makes = |held: &&Held| {
+        held.content()
+            .is_some_and(|content| touches(content).get(&subject) == Some(&true))
+    };
+    Ok(Some(Stored {
+        alive: state.alive(),
+        last_ms: held.iter().filter(makes).map(at_ms).max().unwrap_or(0),
+        json: state.to_json()?,
+    }))
+}
+
+/// Rows of `touches`: whether it weighs, when (ms), number of the entry.
+fn keep_touches(
+    db: &Connection,
+    subject: Subject,
+    rows: impl IntoIterator<Item = (bool, i64, i64)>,
+) -> Result<(), Error> {
+    let mut touch = db.prepare_cached(
+        "INSERT INTO touches (subject, weighs, at_ms, entry) VALUES (?1, ?2, ?3, ?4)",
+    )?;
+    for (weighs, at_ms, nr) in rows {
+        touch.execute(params![subject, weighs, at_ms, nr])?;
+    }
+    Ok(())
+}
+
+fn keep_state(db: &Connection, subject: Subject, state: Option<Stored>) -> Result<(), Error> {
     let Some(state) = state else {
         db.prepare_cached("DELETE FROM states WHERE subject = ?1")?
             .execute([subject])?;
         return Ok(());
     };
-    let last_ms = held
-        .iter()
-        .filter(|held| {
-            held.content()
-                .is_some_and(|content| touches(content).get(&subject) == Some(&true))
-        })
-        .map(at_ms)
-        .max()
-        .unwrap_or(0);
     db.prepare_cached(include_str!("keep_state.sql"))?
         .execute(params![
             subject,
             fold::kind(subject),
-            state.alive(),
-            last_ms,
-            state.to_json()?
+            state.alive,
+            state.last_ms,
+            state.json
         ])?;
     Ok(())
 }
@@ -137,9 +176,9 @@ fn refold(db: &Connection, lately: &Lately, subject: Subject) -> Result<(), Erro
 /// or whenever as many were read as are kept in mind.
 pub(crate) struct Batch<'c> {
     db: &'c Connection,
-    lately: Lately,
     /// Still to be written and folded.
-    touches: BTreeSet<Touch>,
+    touched: BTreeMap<Subject, Vec<Touch>>,
+    bytes: usize,
     folded: BTreeSet<Subject>,
 }
 
@@ -147,27 +186,27 @@ impl<'c> Batch<'c> {
     pub fn new(db: &'c Connection) -> Self {
         Self {
             db,
-            lately: Lately::default(),
-            touches: BTreeSet::new(),
+            touched: BTreeMap::new(),
+            bytes: 0,
             folded: BTreeSet::new(),
         }
     }
 
     /// Takes a newly added entry into the rows.
-    pub fn entry(&mut self, nr: i64, entry: &Rc<Entry>) -> Result<(), Error> {
+    pub fn entry(&mut self, nr: i64, entry: &Arc<Entry>) -> Result<(), Error> {
         if let Some(Content::Amended(amended)) = &entry.content {
             self.amendment(nr, entry, amended.root)?;
         } else {
             let amendments = read::amendments(self.db, entry.id)?;
             let held = Held {
-                entry: Rc::clone(entry),
+                entry: Arc::clone(entry),
                 amendment: amendments.last().cloned(),
             };
             // In a rebuild an amendment may have made them already.
             let was = held.amendment.is_some().then(|| held.clone());
             self.root(nr, held, &amendments, was)?;
         }
-        if self.lately.is_full() {
+        if self.bytes > MOST_BYTES {
             self.fold()?;
         }
         Ok(())
@@ -191,7 +230,7 @@ impl<'c> Batch<'c> {
         let before = amendments.iter().rfind(|it| it.line != entry.line);
         for (nr, held) in read::roots(self.db, of)? {
             let was = Held {
-                entry: Rc::clone(&held.entry),
+                entry: Arc::clone(&held.entry),
                 amendment: before.cloned(),
             };
             self.root(nr, held, &amendments, Some(was))?;
@@ -205,20 +244,24 @@ impl<'c> Batch<'c> {
         &mut self,
         nr: i64,
         held: Held,
-        amendments: &[Rc<Entry>],
+        amendments: &[Arc<Entry>],
         was: Option<Held>,
     ) -> Result<(), Error> {
         let touched = touched(&held.entry, amendments);
         if let Some(was) = was {
             self.clear(nr, &was, &touched)?;
         }
-        let at_ms = at_ms(&held);
-        let rows = touched
-            .into_iter()
-            .map(|(subject, weighs)| (subject, weighs, at_ms, nr));
-        self.touches.extend(rows);
         keep(self.db, nr, &held)?;
-        self.lately.keep(nr, held);
+        let amendment = held.amendment.as_ref();
+        self.bytes += held.entry.line.len() + amendment.map_or(0, |it| it.line.len());
+        for (subject, weighs) in touched {
+            self.touched.entry(subject).or_default().push(Touch {
+                weighs,
+                at_ms: at_ms(&held),
+                nr,
+                held: held.clone(),
+            });
+        }
         Ok(())
     }
 
@@ -229,8 +272,8 @@ impl<'c> Batch<'c> {
              WHERE subject = ?1 AND weighs IN (0, 1) AND at_ms = ?2 AND entry = ?3",
         )?;
         for subject in touched.keys() {
-            for weighs in [false, true] {
-                self.touches.remove(&(*subject, weighs, at_ms, nr));
+            if let Some(touches) = self.touched.get_mut(subject) {
+                touches.retain(|touch| touch.nr != nr);
             }
             old.execute(params![subject, at_ms, nr])?;
         }
@@ -244,28 +287,62 @@ impl<'c> Batch<'c> {
     }
 
     /// What was touched and is still to be folded.
-    pub fn touched(&self) -> BTreeSet<Subject> {
-        self.touches.iter().map(|(subject, ..)| *subject).collect()
+    pub fn touched(&self) -> impl Iterator<Item = Subject> {
+        self.touched.keys().copied()
     }
 
     /// Folds what was touched since the last time.
     fn fold(&mut self) -> Result<(), Error> {
-        let touches = std::mem::take(&mut self.touches);
-        let mut touch = self.db.prepare_cached(
-            "INSERT INTO touches (subject, weighs, at_ms, entry) VALUES (?1, ?2, ?3, ?4)",
-        )?;
-        for row in &touches {
-            touch.execute(*row)?;
+        self.bytes = 0;
+        let mut touched = std::mem::take(&mut self.touched).into_iter().peekable();
+        while touched.peek().is_some() {
+            self.fold_some(touched.by_ref().take(MANY))?;
         }
-        let weighing = touches.iter().filter(|(_, weighs, ..)| *weighs);
-        let weighing: BTreeSet<Subject> = weighing.map(|(subject, ..)| *subject).collect();
-        for subject in weighing {
-            refold(self.db, &self.lately, subject)?;
-        }
-        self.folded
-            .extend(touches.into_iter().map(|(subject, ..)| subject));
-        self.lately = Lately::default();
         Ok(())
+    }
+
+    fn fold_some(
+        &mut self,
+        touched: impl Iterator<Item = (Subject, Vec<Touch>)>,
+    ) -> Result<(), Error> {
+        let mut all = Vec::new();
+        for (subject, mut new) in touched {
+            // As the table is ordered, which takes them sooner so.
+            new.sort_by_key(|touch| (touch.weighs, touch.at_ms, touch.nr));
+            let weighing = new.iter().filter(|touch| touch.weighs);
+            let weighing: Vec<Held> = weighing.map(|touch| touch.held.clone()).collect();
+            let held = if weighing.is_empty() {
+                weighing
+            } else {
+                let mut held = read::held(self.db, subject)?;
+                held.extend(weighing);
+                held
+            };
+            let rows = new.iter().map(|it| (it.weighs, it.at_ms, it.nr));
+            all.push((subject, rows.collect(), held));
+        }
+        let many = all.len() == MANY;
+        let fold = |give: Give<_>| {
+            for (subject, rows, held) in all {
+                let weighs = !held.is_empty();
+                let state = weighs.then(|| state(subject, &held)).transpose()?;
+                let bytes = state.iter().flatten().map(|it| it.json.len()).sum();
+                if !give((subject, rows, state), bytes) {
+                    break;
+                }
+            }
+            Ok(())
+        };
+        let keep = |(subject, rows, state): (Subject, Vec<_>, Option<_>)| {
+            keep_touches(self.db, subject, rows)?;
+            self.folded.insert(subject);
+            state.map_or(Ok(()), |state| keep_state(self.db, subject, state))
+        };
+        if many {
+            ahead(fold, keep)
+        } else {
+            at_once(fold, keep)
+        }
     }
 
     /// Folds the rest; all that was touched.
@@ -285,7 +362,7 @@ pub(crate) fn rebuild(db: &Connection) -> Result<(), Error> {
     let mut found = query.query([])?;
     while let Some(row) = found.next()? {
         let parsed = read::parse(row.get_ref(1)?.as_str().map_err(rusqlite::Error::from)?)?;
-        batch.entry(row.get(0)?, &Rc::new(parsed))?;
+        batch.entry(row.get(0)?, &Arc::new(parsed))?;
     }
     batch.finish().map(drop)
 }

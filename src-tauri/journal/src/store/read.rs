@@ -7,14 +7,13 @@ use crate::fold::{Held, State};
 use crate::id::{DeviceId, EntryId, PlaceId};
 use crate::state::{GardenState, PutOff, Reading};
 use crate::store::add;
-use crate::store::lately::Lately;
 use crate::subject::Subject;
 use chrono::{Duration, NaiveDate, NaiveTime};
 use rusqlite::types::ValueRef;
 use rusqlite::{Connection, OptionalExtension, Row, params};
 use serde::de::DeserializeOwned;
 use std::collections::BTreeMap;
-use std::rc::Rc;
+use std::sync::Arc;
 
 /// The living of a kind.
 pub(crate) const LIVING: &str = "SELECT state FROM states WHERE kind = ?1 AND alive = 1 AND last_ms >= ?2 ORDER BY last_ms, subject";
@@ -39,12 +38,12 @@ pub(crate) fn parse(line: &str) -> Result<Entry, Error> {
 pub(super) fn held_of(row: &Row, line: usize, amendment: usize) -> Result<Held, Error> {
     let amendment = match row.get_ref(amendment)? {
         ValueRef::Null => None,
-        text => Some(Rc::new(parse(
+        text => Some(Arc::new(parse(
             text.as_str().map_err(rusqlite::Error::from)?,
         )?)),
     };
     Ok(Held {
-        entry: Rc::new(parse(text(row, line)?)?),
+        entry: Arc::new(parse(text(row, line)?)?),
         amendment,
     })
 }
@@ -58,17 +57,10 @@ pub(super) fn text<'r>(row: &'r Row, column: usize) -> Result<&'r str, Error> {
 }
 
 /// The entries that make a subject's state.
-pub(crate) fn held(db: &Connection, lately: &Lately, subject: Subject) -> Result<Vec<Held>, Error> {
+pub(crate) fn held(db: &Connection, subject: Subject) -> Result<Vec<Held>, Error> {
     let mut query =
         db.prepare_cached("SELECT entry FROM touches WHERE subject = ?1 AND weighs = 1")?;
-    let numbers = query.query([subject])?;
-    collect(numbers, |row| {
-        let nr = row.get(0)?;
-        match lately.read(nr) {
-            Some(held) => Ok(held.clone()),
-            None => numbered(db, nr),
-        }
-    })
+    collect(query.query([subject])?, |row| numbered(db, row.get(0)?))
 }
 
 /// The entry of a number.
@@ -151,13 +143,13 @@ pub(crate) fn mentioned(db: &Connection, text: &str) -> Result<bool, Error> {
 }
 
 /// The amendments of a root, the greatest last.
-pub(crate) fn amendments(db: &Connection, root: EntryId) -> Result<Vec<Rc<Entry>>, Error> {
+pub(crate) fn amendments(db: &Connection, root: EntryId) -> Result<Vec<Arc<Entry>>, Error> {
     let mut query = db.prepare_cached(
         "SELECT e.line FROM amendments AS a JOIN entries AS e ON e.nr = a.entry
          WHERE a.root = ?1 ORDER BY a.lamport, a.device, a.seq, a.hash",
     )?;
     collect(query.query([add::blob(root)])?, |row| {
-        Ok(Rc::new(parse(text(row, 0)?)?))
+        Ok(Arc::new(parse(text(row, 0)?)?))
     })
 }
 

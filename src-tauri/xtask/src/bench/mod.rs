@@ -40,25 +40,29 @@ pub fn bench(house: &House, json: bool, as_is: bool) -> Result<bool, String> {
     let full = app::for_people(house, Words::KeptBack)?;
     let empty = built(house, "plumule-empty")?;
     let measure = built(house, "plumule-bench")?;
-    let mut rows = Vec::new();
+    let folder = house.empty_folder("bench")?;
+    let mut rows: Vec<Row> = Vec::new();
+    let mut told = |more: Vec<Row>| {
+        for row in &more {
+            say(&row.line());
+        }
+        rows.extend(more);
+    };
     for (what, runs) in [
         ("opening", RUNS),
         ("entry", RUNS),
-        ("taking-in", FEW),
+        ("taking-in", RUNS),
         ("search", RUNS),
         ("scaling", RUNS),
     ] {
-        say(&format!("measuring: {what}"));
-        rows.extend(measured(&measure, what, runs)?);
+        told(measured(&measure, what, runs, &folder)?);
     }
-    say("measuring: verdicts");
-    rows.push(verdicts(house, &measure)?);
-    say("measuring: windows");
-    rows.extend(window::rows(house, &measure, &full, &empty, FEW)?);
-    rows.push(binary(&full, &empty)?);
-    rows.push(bundle(house)?);
-    say("measuring: taps");
-    rows.extend(taps(house)?);
+    told(vec![verdicts(house, &measure, &folder)?]);
+    told(window::rows(house, &measure, &full, &empty, FEW)?);
+    told(vec![binary(&full, &empty)?, bundle(house)?]);
+    told(taps(house)?);
+    // Some hundred megabytes of journals.
+    house.empty_folder("bench")?;
     let page = house.path(PAGE);
     fs::write(&page, row::page(&rows)).map_err(|e| format!("{}: {e}", page.display()))?;
     if json {
@@ -79,7 +83,7 @@ fn built(house: &House, package: &str) -> Result<PathBuf, String> {
 }
 
 /// The rows that the program measures by itself.
-fn measured(measure: &Path, what: &str, runs: usize) -> Result<Vec<Row>, String> {
+fn measured(measure: &Path, what: &str, runs: usize, worlds: &Path) -> Result<Vec<Row>, String> {
     #[derive(Deserialize)]
     struct Told {
         name: String,
@@ -88,6 +92,7 @@ fn measured(measure: &Path, what: &str, runs: usize) -> Result<Vec<Row>, String>
     }
     let text = Command::new(measure)
         .args([what, &runs.to_string()])
+        .args([worlds])
         .text()?;
     let read = |line: &str| {
         let told: Told = serde_json::from_str(line).map_err(|e| format!("{what}: {e}: {line}"))?;
@@ -98,14 +103,14 @@ fn measured(measure: &Path, what: &str, runs: usize) -> Result<Vec<Row>, String>
 
 /// Ten thousand verdicts here and by SciPy, in turn, after both gave the same
 /// sums.
-fn verdicts(house: &House, measure: &Path) -> Result<Row, String> {
+fn verdicts(house: &House, measure: &Path, folder: &Path) -> Result<Row, String> {
     #[derive(Deserialize)]
     struct Told {
         seconds: f64,
         any_more: f64,
         reach: f64,
     }
-    let file = house.empty_folder("bench")?.join("questions.jsonl");
+    let file = folder.join("questions.jsonl");
     let file = file.to_string_lossy().into_owned();
     Command::new(measure).args(["questions", &file]).text()?;
     let python = cross::environment(house, Words::KeptBack)?;

@@ -67,6 +67,12 @@ impl Row {
         self.budget.is_none_or(|most| self.ratio <= most)
     }
 
+    /// What it came to, in short.
+    pub fn line(&self) -> String {
+        let [name, measured, most, held, ..] = self.cells();
+        format!("  {measured} of {most}  {held}  {name}")
+    }
+
     fn cells(&self) -> [String; 6] {
         let [low, high] = self.spread;
         [

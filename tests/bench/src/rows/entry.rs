@@ -2,20 +2,20 @@
 //! they answer.
 
 use super::{Outcome, Row, median, paired, seconds};
-use crate::world::{World, stamp};
+use crate::world::{World, copy, stamp};
 use plumule_journal::content::{Content, Felt};
 use plumule_journal::words::Feel;
 use plumule_journal::{Journal, Wish};
 use rusqlite::{Connection, params};
+use std::path::Path;
 
 /// Writes a run, of which the median counts.
 const WRITES: usize = 60;
 
-pub fn rows(runs: usize) -> Outcome<Vec<Row>> {
+pub fn rows(runs: usize, worlds: &Path) -> Outcome<Vec<Row>> {
     let folder = tempfile::tempdir()?;
     let home = folder.path().join("journal");
-    let world = World::of(1, 200);
-    world.make(&home)?;
+    copy(&World::of(1, 200).kept_in(worlds)?, &home)?;
     let mut journal = Journal::open(&home, &stamp(1))?;
     let trays = journal.living_trays(None)?;
     let line = "x".repeat(420);

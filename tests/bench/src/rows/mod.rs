@@ -28,11 +28,11 @@ struct Row {
 pub fn measure() -> Outcome<()> {
     let words: Vec<String> = std::env::args().skip(1).collect();
     let rows = match words.iter().map(String::as_str).collect::<Vec<_>>()[..] {
-        ["opening", runs] => opening::rows(runs.parse()?)?,
-        ["entry", runs] => entry::rows(runs.parse()?)?,
-        ["taking-in", runs] => taking_in::rows(runs.parse()?)?,
-        ["search", runs] => search::rows(runs.parse()?)?,
-        ["scaling", runs] => scaling::rows(runs.parse()?)?,
+        ["opening", runs, worlds] => opening::rows(runs.parse()?, worlds.as_ref())?,
+        ["entry", runs, worlds] => entry::rows(runs.parse()?, worlds.as_ref())?,
+        ["taking-in", runs, worlds] => taking_in::rows(runs.parse()?, worlds.as_ref())?,
+        ["search", runs, worlds] => search::rows(runs.parse()?, worlds.as_ref())?,
+        ["scaling", runs, worlds] => scaling::rows(runs.parse()?, worlds.as_ref())?,
         ["questions", file] => return verdicts::questions(file.as_ref()),
         ["verdicts", file] => return verdicts::answer(file.as_ref()),
         ["make", home, years, living, "today"] => {
@@ -43,7 +43,7 @@ pub fn measure() -> Outcome<()> {
             println!("{}", world.make(home.as_ref())?);
             return Ok(());
         }
-        _ => return Err("opening | entry | taking-in | search | scaling RUNS, questions | verdicts FILE, make HOME YEARS LIVING today".into()),
+        _ => return Err("opening | entry | taking-in | search | scaling RUNS WORLDS, questions | verdicts FILE, make HOME YEARS LIVING today".into()),
     };
     for row in rows {
         println!("{}", serde_json::to_string(&row)?);

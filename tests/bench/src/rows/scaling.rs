@@ -3,6 +3,7 @@
 use super::opening::opening;
 use super::{Outcome, Row};
 use crate::world::World;
+use std::path::Path;
 
 /// Living sowings.
 const LIVING: [u64; 4] = [10, 100, 1_000, 10_000];
@@ -11,15 +12,8 @@ const YEARS: [u64; 3] = [1, 7, 50];
 /// A market grower's load: sowings a year, and living ones.
 const MARKET: (u64, u64) = (3_000, 2_000);
 
-pub fn rows(runs: usize) -> Outcome<Vec<Row>> {
-    let folder = tempfile::tempdir()?;
-    let cost = |world: World, runs| {
-        let home = folder.path().join(format!("{world:?}"));
-        world.make(&home)?;
-        let cost = opening(&home, runs)?;
-        std::fs::remove_dir_all(home)?;
-        Outcome::Ok(cost)
-    };
+pub fn rows(runs: usize, worlds: &Path) -> Outcome<Vec<Row>> {
+    let cost = |world: World, runs| opening(&world.kept_in(worlds)?, runs);
     let mut by_living = Vec::new();
     for living in LIVING {
         let world = World::of(0, living);

@@ -4,14 +4,13 @@ use super::{Outcome, Row, paired, seconds};
 use crate::world::{World, stamp};
 use plumule_journal::Journal;
 use rusqlite::{Connection, params};
+use std::path::Path;
 
 const ENTRIES: usize = 100_000;
 
-pub fn rows(runs: usize) -> Outcome<Vec<Row>> {
+pub fn rows(runs: usize, worlds: &Path) -> Outcome<Vec<Row>> {
     let folder = tempfile::tempdir()?;
-    let from = folder.path().join("from");
-    let world = World::of(14, 200);
-    world.make(&from)?;
+    let from = World::of(50, 200).kept_in(worlds)?;
     let lines = {
         let mut lines = Journal::open(&from, &stamp(1))?.lines()?;
         lines.truncate(ENTRIES);
@@ -64,7 +63,7 @@ pub fn rows(runs: usize) -> Outcome<Vec<Row>> {
 /// A row of the table of entries.
 type Columns = (Vec<u8>, Vec<u8>, Vec<u8>, Vec<u8>, i64, i64, String, String);
 
-fn columns(home: &std::path::Path) -> Outcome<Vec<Columns>> {
+fn columns(home: &Path) -> Outcome<Vec<Columns>> {
     let db = Connection::open(home.join("journal/journal.db"))?;
     let mut query = db.prepare(&format!(
         "SELECT hash, id, act, device, seq, lamport, kind, line FROM entries ORDER BY nr LIMIT {ENTRIES}"
@@ -84,7 +83,7 @@ fn columns(home: &std::path::Path) -> Outcome<Vec<Columns>> {
     Ok(rows.collect::<Result<_, _>>()?)
 }
 
-fn bulk(file: &std::path::Path, rows: &[Columns]) -> Outcome<()> {
+fn bulk(file: &Path, rows: &[Columns]) -> Outcome<()> {
     let mut db = Connection::open(file)?;
     db.execute_batch(
         "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL;
