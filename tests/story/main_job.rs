@@ -43,31 +43,32 @@ fn from_packet_to_pot() {
         world.it_is("2026-03-24T08:30:00+01:00");
         open_tray(&window, &code).await;
         window.press("Prick out").await;
+        // No device gives codes with a B: it looks like an 8.
         let (first, second) = (("group", "Part 1"), ("group", "Part 2"));
         window.fill_in(&[first], "Plants into this one", "5").await;
         window.pick_in(&[first], "Kind", "6 cells").await;
         window.pick_in(&[first], "Place", "Kitchen sill").await;
-        window.fill_in(&[first], "Code on the label", "P1").await;
+        window.fill_in(&[first], "Code on the label", "B1").await;
         window.press("Into one more tray").await;
         window.fill_in(&[second], "Plants into this one", "4").await;
         window.pick_in(&[second], "Kind", "6 cells").await;
         window.pick_in(&[second], "Place", "Kitchen sill").await;
-        window.fill_in(&[second], "Code on the label", "P2").await;
+        window.fill_in(&[second], "Code on the label", "B2").await;
         window.sees("9 go on, 0 stay").await;
         window.tick("The rest is done with").await;
         window.press("Write down").await;
-        window.sees("P1 and P2").await;
+        window.sees("B1 and B2").await;
 
         // Told to pot on: half-way to planting out, 6 to 8 weeks after sowing.
         world.it_is("2026-04-14T08:30:00+02:00");
         window.go("Round").await;
-        let pot_on = [tray("P1"), ("section", "pot on")];
+        let pot_on = [tray("B1"), ("section", "pot on")];
         window.press_in(&pot_on, "Pot on").await;
         window.fill("Plants into this one", "4").await;
         window.pick("Place", "Kitchen sill").await;
         window.fill("Code on the label", "G1").await;
         window.press("Write down").await;
-        window.sees("Potted on from P1: 4").await;
+        window.sees("Potted on from B1: 4").await;
 
         all_is_there(&window, &code).await;
         window.close().await;
@@ -103,10 +104,10 @@ async fn count(window: &Window, within: &[(&str, &str)], up: u32) {
 async fn all_is_there(window: &Window, code: &str) {
     window.go("Trays").await;
     window
-        .sees_in(&[("line", "P1")], &["Ruby Lantern", "1 there"])
+        .sees_in(&[("line", "B1")], &["Ruby Lantern", "1 there"])
         .await;
     window
-        .sees_in(&[("line", "P2")], &["Ruby Lantern", "4 there"])
+        .sees_in(&[("line", "B2")], &["Ruby Lantern", "4 there"])
         .await;
     window
         .sees_in(&[("line", "G1")], &["Ruby Lantern", "4 there"])
@@ -126,7 +127,7 @@ async fn all_is_there(window: &Window, code: &str) {
     ] {
         window.sees(line).await;
     }
-    open_tray(window, "P1").await;
+    open_tray(window, "B1").await;
     for (name, number) in [("Came up", "5"), ("Went on", "4"), ("Still there", "1")] {
         window.sees_in(&[table, ("line", name)], &[number]).await;
     }
