@@ -24,11 +24,33 @@ pub const PINCH_SEEDS: u32 = 30;
 
 /// When something happened and which entry says so.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(from = "KeptMark", into = "KeptMark")]
 pub struct Mark {
     /// The entry.
     pub entry: EntryId,
     /// When.
     pub at: Happened,
+}
+
+/// A mark as a state keeps it: a state is mostly marks, so their parts go
+/// without names.
+type KeptMark = (EntryId, NaiveDateTime, i32, String);
+
+impl From<KeptMark> for Mark {
+    fn from((entry, local, offset_min, zone): KeptMark) -> Self {
+        let at = Happened {
+            local,
+            offset_min,
+            zone,
+        };
+        Self { entry, at }
+    }
+}
+
+impl From<Mark> for KeptMark {
+    fn from(mark: Mark) -> Self {
+        (mark.entry, mark.at.local, mark.at.offset_min, mark.at.zone)
+    }
 }
 
 /// Something that merged or withdrawn entries left odd; shown, never refused.
