@@ -3,6 +3,7 @@
 use super::to_come::ToCome;
 use super::{Counted, Watched};
 use crate::normal;
+use std::f64::consts::TAU;
 
 /// Points whose part of the whole is smaller are left out.
 const LN_NEGLIGIBLE: f64 = -40.0;
@@ -49,56 +50,68 @@ impl Grid {
         } else {
             (reach as i32, 8.0 * tau / reach)
         };
-        let at = |progress: f64, ln_s: f64| (progress.ln() - ln_s) / watched.sigma;
-
-        let mut points = Vec::new();
-        let mut most = f64::NEG_INFINITY;
-        let mut prior = 0.0;
-        let mut look = |i: i32| {
+        let at = |ln_progress: f64, ln_s: f64| (ln_progress - ln_s) / watched.sigma;
+        let ln_progress = counted.progress.ln();
+        let increments = counted.increments.iter();
+        let increments: Vec<(Option<f64>, f64, f64)> = increments
+            .map(|&(before, after, up)| {
+                let ln_before = (before > 0.0).then(|| before.ln());
+                (ln_before, after.ln(), f64::from(up))
+            })
+            .collect();
+        // ln s, ln(1 - F) at the last count, and ln of the prior and of what was seen.
+        let seen = |i: i32| {
             let offset = f64::from(i) * step;
-            let ln_prior = if tau == 0.0 {
-                0.0
-            } else {
-                -0.5 * (offset / tau).powi(2)
-            };
-            prior += ln_prior.exp();
             let ln_s = watched.time_factor.mean_ln + offset;
-            let ln_left = ln_not_up(at(counted.progress, ln_s));
-            let mut ln_seen = ln_prior;
+            let ln_left = ln_not_up(at(ln_progress, ln_s));
+            let mut ln_seen = match tau {
+                0.0 => 0.0,
+                _ => -0.5 * (offset / tau).powi(2),
+            };
             if watched.firm > 0 {
                 ln_seen += f64::from(watched.firm) * ln_left;
             }
-            for &(before, after, up) in &counted.increments {
-                let ln_between = match before {
-                    0.0 => normal::ln_cdf(at(after, ln_s)),
-                    _ => normal::ln_between(at(before, ln_s), at(after, ln_s)),
-                };
-                ln_seen += f64::from(up) * ln_between;
+            for &(before, after, up) in &increments {
+                ln_seen += up
+                    * match before {
+                        None => normal::ln_cdf(at(after, ln_s)),
+                        Some(before) => normal::ln_between(at(before, ln_s), at(after, ln_s)),
+                    };
             }
+            (ln_s, ln_left, ln_seen)
+        };
+        let mut points = Vec::new();
+        let mut most = f64::NEG_INFINITY;
+        let mut look = |i: i32| {
+            let (ln_s, ln_left, ln_seen) = seen(i);
             if ln_seen + weights.ln_bound() < most + LN_NEGLIGIBLE {
                 return false;
             }
             let ln_sum = weights.ln_sum(ln_left);
-            let ln_part = ln_seen + ln_sum;
-            most = most.max(ln_part);
+            let part = ln_seen + ln_sum;
+            most = most.max(part);
             points.push(Point {
                 ln_s,
                 ln_left,
                 ln_sum,
-                part: ln_part,
+                part,
                 come: Vec::new(),
             });
-            ln_part >= most + LN_NEGLIGIBLE
+            true
         };
-        for i in -reach..=reach {
-            look(i);
-        }
-        // Where what was seen is very unlike what was expected, some of the
-        // posterior lies further out.
-        for outwards in [1, -1] {
-            let beyond = (reach + 1)..FURTHEST * reach;
-            for _ in beyond.take_while(|i| look(outwards * i)) {}
-        }
+        // A normal's chance of an interval is log-concave in where the normal lies
+        // (Prékopa 1971; from memory), so what was seen has one summit, and beyond a point
+        // that is too far down nothing rises again.
+        let furthest = FURTHEST * reach;
+        let top = summit(-furthest, furthest, |i| seen(i).2);
+        let _ = (top..=furthest).all(&mut look);
+        let _ = (-furthest..top).rev().all(&mut look);
+        // The sum over all points, which is the integral to the last digit at
+        // steps as fine as these (Poisson's summation).
+        let ln_prior = match tau {
+            0.0 => 0.0,
+            _ => (TAU.sqrt() * tau / step).ln(),
+        };
         points.retain(|point| point.part >= most + LN_NEGLIGIBLE);
         let sum: f64 = points.iter().map(|point| (point.part - most).exp()).sum();
         for point in &mut points {
@@ -110,7 +123,7 @@ impl Grid {
             points,
             sigma: watched.sigma,
         };
-        (grid, most + sum.ln() - prior.ln())
+        (grid, most + sum.ln() - ln_prior)
     }
 
     /// P(r still to come, those dug up firm apart), where not all is dead.
@@ -200,6 +213,19 @@ impl Grid {
             0.0
         }
     }
+}
+
+/// Where a function that rises to one summit and falls again is highest.
+fn summit(mut low: i32, mut high: i32, height: impl Fn(i32) -> f64) -> i32 {
+    while low < high {
+        let middle = low + (high - low) / 2;
+        if height(middle) < height(middle + 1) {
+            low = middle + 1;
+        } else {
+            high = middle;
+        }
+    }
+    low
 }
 
 /// ln(1 - Φ(z)).
