@@ -100,8 +100,8 @@ impl Grid {
             true
         };
         // A normal's chance of an interval is log-concave in where the normal lies
-        // (Prékopa 1971; from memory), so what was seen has one summit, and beyond a point
-        // that is too far down nothing rises again.
+        // (Prékopa 1971; from memory), so what was seen has one summit, and beyond
+        // a point that is too far down nothing rises again.
         let furthest = FURTHEST * reach;
         let top = summit(-furthest, furthest, |i| seen(i).2);
         let _ = (top..=furthest).all(&mut look);

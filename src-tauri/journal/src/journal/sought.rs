@@ -5,7 +5,7 @@ use crate::entry::Line;
 use crate::error::Error;
 use crate::id::{BatchId, PlaceId, SowingId, TrayId};
 use crate::state::TrayState;
-use crate::store::sought;
+use crate::store::{read, sought};
 use chrono::{DateTime, Utc};
 
 impl Journal {
@@ -50,10 +50,8 @@ impl Journal {
         each: &mut dyn FnMut(Line) -> Result<bool, E>,
     ) -> Result<(), E> {
         for nr in sought::notes(&self.db, wanted)? {
-            if let Some(held) = sought::numbered(&self.db, nr)?
-                && !held.withdrawn()
-                && !each(held.into_line())?
-            {
+            let held = read::numbered(&self.db, nr)?;
+            if !held.withdrawn() && !each(held.into_line())? {
                 break;
             }
         }

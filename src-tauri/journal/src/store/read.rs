@@ -35,7 +35,7 @@ pub(crate) fn parse(line: &str) -> Result<Entry, Error> {
     Entry::parse(line).map_err(|error| Error::Damaged(error.to_string()))
 }
 
-pub(super) fn held_of(row: &Row, line: usize, amendment: usize) -> Result<Held, Error> {
+fn held_of(row: &Row, line: usize, amendment: usize) -> Result<Held, Error> {
     let amendment = match row.get_ref(amendment)? {
         ValueRef::Null => None,
         text => Some(Arc::new(parse(
@@ -63,8 +63,8 @@ pub(crate) fn held(db: &Connection, subject: Subject) -> Result<Vec<Held>, Error
     collect(query.query([subject])?, |row| numbered(db, row.get(0)?))
 }
 
-/// The entry of a number.
-fn numbered(db: &Connection, nr: i64) -> Result<Held, Error> {
+/// The entry of a number on this copy.
+pub(crate) fn numbered(db: &Connection, nr: i64) -> Result<Held, Error> {
     let mut query = db.prepare_cached(concat!(
         include_str!("held.sql"),
         "FROM entries AS e WHERE e.nr = ?1"

@@ -3,9 +3,8 @@
 
 use crate::content::Content;
 use crate::error::Error;
-use crate::fold::Held;
 use crate::id::{BatchId, PlaceId, SowingId, TrayId};
-use crate::store::read::{held_of, parse, text};
+use crate::store::read::{parse, text};
 use crate::subject::Subject;
 use rusqlite::{Connection, OptionalExtension, params};
 use std::collections::BTreeSet;
@@ -90,16 +89,6 @@ pub(crate) fn notes(
     }
     found.sort_by(|a, b| b.cmp(a));
     Ok(found.into_iter().map(|(_, nr)| nr).collect())
-}
-
-/// The entry of a number on this copy.
-pub(crate) fn numbered(db: &Connection, nr: i64) -> Result<Option<Held>, Error> {
-    let mut query = db.prepare_cached(concat!(
-        include_str!("held.sql"),
-        "FROM entries AS e WHERE e.nr = ?1"
-    ))?;
-    let mut rows = query.query([nr])?;
-    rows.next()?.map(|row| held_of(row, 0, 1)).transpose()
 }
 
 /// Sowings by when they happened (milliseconds since 1970 UTC), the last first.
