@@ -9,11 +9,15 @@ use crate::enough::{MOST_SEEDS, smallest};
 use crate::error::check_probability;
 use crate::{Error, Outlook, TimeFactor, beta_binomial};
 use grid::Grid;
+use std::cell::OnceCell;
 use to_come::ToCome;
 
 /// The probability, before anything is seen, that a whole sowing is dead
 /// (judgement).
 pub const DEAD: f64 = 0.05;
+
+/// A chance that counts for nothing.
+const NEGLIGIBLE: f64 = 1e-14;
 
 /// The probability with which seeds sown beside are to bring the number wanted.
 const BESIDE_CONFIDENCE: f64 = 0.9;
@@ -91,6 +95,10 @@ pub struct Posterior {
     grid: Grid,
     progress: f64,
     horizon: Option<f64>,
+    /// What is asked more than once and takes long: [`Self::p_reach`], and how
+    /// many come by the horizon.
+    reach: OnceCell<f64>,
+    shared_out: OnceCell<Vec<Vec<(u32, f64)>>>,
 }
 
 impl Posterior {
@@ -163,7 +171,7 @@ impl Posterior {
                 + f64::from(watched.soft) * 0.9_f64.ln()
         };
         let p_dead = 1.0 / (1.0 + (ln_alive - ln_dead).exp());
-        let mut come = grid.come(&weights);
+        let mut come = grid.come();
         come.iter_mut().for_each(|chance| *chance *= 1.0 - p_dead);
         Ok(Self {
             outlook: watched.outlook,
@@ -177,6 +185,8 @@ impl Posterior {
             grid,
             progress: counted.progress,
             horizon: watched.horizon,
+            reach: OnceCell::new(),
+            shared_out: OnceCell::new(),
         })
     }
 
@@ -213,7 +223,7 @@ impl Posterior {
     /// The probability that the living and those still to come by the horizon
     /// are as many as wanted.
     pub fn p_reach(&self) -> f64 {
-        self.p_reach_by(self.horizon)
+        *self.reach.get_or_init(|| self.p_reach_by(self.horizon))
     }
 
     /// The same for another horizon.
@@ -246,19 +256,16 @@ impl Posterior {
     /// The progress by which the next is up with probability 1/2, if any more
     /// come at all; `None` where that is as good as impossible.
     pub fn next_progress(&self) -> Option<f64> {
-        if self.p_any_more() < 1e-9 {
+        let any = self.p_any_more();
+        if any < 1e-9 {
             return None;
         }
-        let (mut low, mut high) = (self.progress.max(1e-6).ln(), 100.0);
-        for _ in 0..60 {
-            let middle = f64::midpoint(low, high);
-            if self.grid.next_is_up(self.firm, middle.exp()) < 0.5 {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        Some(high.exp().max(self.progress))
+        let over_half = |ln_progress: f64| {
+            let none = self.grid.none_is_up(self.firm, ln_progress.exp());
+            (1.0 - self.p_dead) * none / any - 0.5
+        };
+        let ln_next = crossing(self.progress.max(1e-6).ln(), 100.0, over_half);
+        Some(ln_next.exp().max(self.progress))
     }
 
     /// The smallest number m of new seeds of the same packet, sown beside the
@@ -308,24 +315,38 @@ impl Posterior {
         if self.p_reach() >= BESIDE_CONFIDENCE {
             return Beside::NotNeeded;
         }
-        let by_r: Vec<(Outlook, Vec<(u32, f64)>)> = (0..)
-            .zip(self.come_by(need))
-            .map(|(r, more)| (learnt(r), more))
-            .chain([(where_dead, vec![(0, self.p_dead)])])
-            .filter(|(_, more)| more.iter().any(|(_, chance)| *chance > 0.0))
-            .collect();
+        let dead = [(0, self.p_dead)];
+        let come = self.shared_out.get_or_init(|| self.come_by(need));
+        // Neighbours that teach the same are taken together.
+        let mut cases: Vec<(Outlook, Vec<f64>)> = Vec::new();
+        let by_r = (0..)
+            .zip(come)
+            .map(|(r, more)| (learnt(r), more.as_slice()));
+        for (outlook, more) in by_r.chain([(where_dead, dead.as_slice())]) {
+            if cases.last().is_none_or(|(last, _)| *last != outlook) {
+                cases.push((outlook, vec![0.0; need as usize + 1]));
+            }
+            if let Some((_, chances)) = cases.last_mut() {
+                for (more, chance) in more {
+                    let short = need.saturating_sub(*more) as usize;
+                    chances
+                        .get_mut(short)
+                        .into_iter()
+                        .for_each(|sum| *sum += chance);
+                }
+            }
+        }
+        cases.retain(|(_, chances)| chances.iter().sum::<f64>() > NEGLIGIBLE);
         let enough = |seeds: u32| {
-            let reach: f64 = by_r
-                .iter()
-                .map(|(outlook, more)| {
-                    let tails = beta_binomial::at_least(seeds, *outlook);
-                    let tail = |short: u32| tails.get(short as usize).copied().unwrap_or(0.0);
-                    more.iter()
-                        .map(|(more, chance)| chance * tail(need.saturating_sub(*more)))
-                        .sum::<f64>()
-                })
-                .sum();
-            reach >= BESIDE_CONFIDENCE
+            let reach = |(outlook, chances): &(Outlook, Vec<f64>)| -> f64 {
+                let tails = beta_binomial::at_least(seeds, *outlook);
+                chances
+                    .iter()
+                    .zip(&tails)
+                    .map(|(chance, tail)| chance * tail)
+                    .sum()
+            };
+            cases.iter().map(reach).sum::<f64>() >= BESIDE_CONFIDENCE
         };
         smallest(1, MOST_SEEDS, enough).map_or(Beside::BetterSeed, Beside::Seeds)
     }
@@ -347,6 +368,48 @@ impl Posterior {
                 .come_by(self.firm, need, horizon, 1.0 - self.p_dead),
         }
     }
+}
+
+/// Where from `low` on a falling function crosses 0; not above `highest`. By
+/// false position, the end that stands still halved (Dowell and Jarratt 1971,
+/// from memory).
+fn crossing(mut low: f64, highest: f64, height: impl Fn(f64) -> f64) -> f64 {
+    let mut above = height(low);
+    if above <= 0.0 {
+        return low;
+    }
+    let (mut high, mut below) = (low, above);
+    let mut step = 0.0625;
+    while below > 0.0 {
+        if high >= highest {
+            return highest;
+        }
+        (low, above) = (high, below);
+        high = (high + step).min(highest);
+        below = height(high);
+        step *= 2.0;
+    }
+    let mut side = 0;
+    for _ in 0..100 {
+        if high - low < 1e-12 * (1.0 + high.abs()) {
+            break;
+        }
+        let mut between = (low * below - high * above) / (below - above);
+        if !(low < between && between < high) {
+            between = low.midpoint(high);
+        }
+        let found = height(between);
+        if found > 0.0 {
+            (low, above) = (between, found);
+            below *= if side == 1 { 0.5 } else { 1.0 };
+            side = 1;
+        } else {
+            (high, below) = (between, found);
+            above *= if side == -1 { 0.5 } else { 1.0 };
+            side = -1;
+        }
+    }
+    high
 }
 
 fn check_progress(progress: f64) -> Result<(), Error> {

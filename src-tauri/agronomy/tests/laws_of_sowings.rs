@@ -88,6 +88,10 @@ proptest! {
         prop_assert!(need * found.p_reach() <= expected - f64::from(up) + 1e-9);
         if let Some(next) = found.next_progress() {
             prop_assert!(next >= found.progress());
+            // By then one more is there in half of all cases in which any come.
+            let one_more = Watched { wanted: up + 1, living: Some(up), horizon: Some(next), ..watched };
+            let reached = Posterior::new(&one_more).unwrap().p_reach();
+            prop_assert!((reached / found.p_any_more() - 0.5).abs() < 1e-6, "{reached}");
         }
     }
 

@@ -39,7 +39,7 @@ const STEPS: &[Step] = &[
     step("story", "the real app, end to end", story).alone(),
     step(
         "release",
-        "no test clock in the release",
+        "no test clock for people",
         app::has_no_test_clock,
     ),
 ];

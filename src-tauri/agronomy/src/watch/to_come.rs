@@ -56,32 +56,43 @@ impl ToCome {
 
     /// ln of the weights' sum where ln(1 - F) is `ln_left`.
     pub(super) fn ln_sum(&self, ln_left: f64) -> f64 {
-        if let Some(weights) = &self.weights {
-            let left = ln_left.exp();
-            let sum = weights
-                .iter()
-                .rev()
-                .fold(0.0, |sum, weight| sum * left + weight);
-            return self.ln_most + sum.ln();
-        }
-        let ln = || self.ln_each(ln_left);
-        let most = ln().fold(f64::NEG_INFINITY, f64::max);
-        most + ln().map(|ln| (ln - most).exp()).sum::<f64>().ln()
+        self.ln_sums([ln_left]).into_iter().sum()
     }
 
-    /// The chance of each number where ln(1 - F) is `ln_left`, times `scale`.
-    pub(super) fn chances(&self, ln_left: f64, ln_sum: f64, scale: f64, each: &mut [f64]) {
+    /// ln of the weights' sum at each of many values of ln(1 - F).
+    pub(super) fn ln_sums(&self, ln_left: impl IntoIterator<Item = f64>) -> Vec<f64> {
+        let ln_left = ln_left.into_iter();
+        let Some(weights) = &self.weights else {
+            let sum = |ln_left| {
+                let ln = || self.ln_each(ln_left);
+                let most = ln().fold(f64::NEG_INFINITY, f64::max);
+                most + ln().map(|ln| (ln - most).exp()).sum::<f64>().ln()
+            };
+            return ln_left.map(sum).collect();
+        };
+        // Weight by weight, so that all go side by side through the processor.
+        let left: Vec<f64> = ln_left.map(f64::exp).collect();
+        let mut sums = vec![0.0; left.len()];
+        for weight in weights.iter().rev() {
+            for (sum, left) in sums.iter_mut().zip(&left) {
+                *sum = *sum * left + weight;
+            }
+        }
+        sums.iter().map(|sum| self.ln_most + sum.ln()).collect()
+    }
+
+    /// The chance of each number where ln(1 - F) is `ln_left`.
+    pub(super) fn chances(&self, ln_left: f64, ln_sum: f64, each: &mut Vec<f64>) {
         if let Some(weights) = &self.weights {
             let left = ln_left.exp();
-            let mut power = scale * (self.ln_most - ln_sum).exp();
-            for (chance, weight) in each.iter_mut().zip(weights) {
-                *chance = weight * power;
+            let mut power = (self.ln_most - ln_sum).exp();
+            each.extend(weights.iter().map(|weight| {
+                let chance = weight * power;
                 power *= left;
-            }
+                chance
+            }));
         } else {
-            for (chance, ln) in each.iter_mut().zip(self.ln_each(ln_left)) {
-                *chance = scale * (ln - ln_sum).exp();
-            }
+            each.extend(self.ln_each(ln_left).map(|ln| (ln - ln_sum).exp()));
         }
     }
 

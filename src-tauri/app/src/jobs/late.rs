@@ -5,11 +5,11 @@
 
 use super::{Job, Plan};
 use crate::growth::Growth;
-use crate::judgement::{living, too_early_view, verdict_view};
+use crate::judgement::{Finding, living, too_early_view};
 use crate::rounds;
 use crate::say::{Arg, Say};
 
-use crate::view::{JobKind, VerdictView};
+use crate::view::JobKind;
 use chrono::{Days, NaiveDate};
 use plumule_journal::state::SowingState;
 use plumule_journal::subject::{Plants, Subject};
@@ -53,20 +53,20 @@ pub(super) fn job(plan: &Plan<'_>, sowing: &SowingState) -> Option<Job> {
         .chain(dug)
         .max_by_key(|mark| mark.at.instant());
     let case = plan.case(sowing, growth);
-    let verdict = (late <= plan.now.date()).then(|| match verdict_view(&case) {
-        None if growth.due.d50.is_none() => Some(too_early_view(&case)),
-        verdict => verdict,
-    });
-    let verdict = verdict.flatten();
+    let today = plan.now.date();
+    let finding = (late <= today).then(|| Finding::of(&case)).flatten();
     let silence = |days| last.map_or(late, |mark| mark.at.local.date() + Days::new(days));
-    let day = match &verdict {
-        Some(VerdictView {
-            until: Some(until), ..
-        }) => late.max(*until),
+    let day = match &finding {
+        Some(finding) if let Some(until) = finding.wait_until() => late.max(until),
         // Something is to be done: with the count that says so.
-        Some(verdict) if verdict.p_any_more.is_some() => late.max(silence(0)),
+        Some(finding) if finding.odds().is_some() => late.max(silence(0)),
         _ => late.max(silence(AGAIN_DAYS)),
     };
+    // Of what is not due yet nobody asks what can be done.
+    let verdict = (day <= today).then(|| match finding {
+        None if growth.due.d50.is_none() => Some(too_early_view(&case)),
+        finding => finding.map(|finding| finding.view(&case)),
+    });
     let low_high = growth.expected();
     let why = plan
         .named(why, Plants::Sowing(id))
@@ -82,7 +82,7 @@ pub(super) fn job(plan: &Plan<'_>, sowing: &SowingState) -> Option<Job> {
     )
     .because(why);
     job.suggested = Some(sowing.plants.numbers.there);
-    job.verdict = verdict;
+    job.verdict = verdict.flatten();
     Some(job)
 }
 

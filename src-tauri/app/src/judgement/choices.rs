@@ -1,6 +1,6 @@
 //! What can be done about a sowing, and what each would give.
 
-use super::verdict::{Case, Judged, living, wanted};
+use super::verdict::{Case, Could, Judged, living, wanted};
 use super::verdict_words::{odds, seeds_beside};
 use crate::say::{Arg, Say};
 use crate::view::{Choice, ChoiceKind, Find, VerdictKind};
@@ -13,12 +13,13 @@ use plumule_journal::state::{PacketState, PlaceState};
 pub(super) fn of(
     case: &Case<'_>,
     judged: &Judged<'_>,
+    could: &Could<'_>,
     kind: VerdictKind,
     until: NaiveDate,
 ) -> Vec<Choice> {
-    let told = judged.beside.and(judged.posterior.as_ref());
+    let told = could.beside.and(judged.posterior.as_ref());
     let today = case.now.date();
-    let moved = judged.remedy.and(judged.place).map(|(place, p_reach)| {
+    let moved = judged.remedy.and(could.place).map(|(place, p_reach)| {
         let gives = with_numbers(case, "gives-move", told).with("there", odds(p_reach));
         move_to(place).giving(told.map(|_| gives))
     });
@@ -26,8 +27,9 @@ pub(super) fn of(
         let gives = told.map(|_| with_numbers(case, "gives-wait", told));
         wait(until).giving(gives)
     });
-    let dig = (judged.left > judged.dug && kind != VerdictKind::RecordWrong).then(|| dig(judged));
-    let [sow, better] = sow(case, judged, told);
+    let dig =
+        (judged.left > judged.dug && kind != VerdictKind::RecordWrong).then(|| dig(judged, could));
+    let [sow, better] = sow(case, judged, could, told);
     let give_up = (case.growth.up == 0).then(|| give_up(case));
     let enough = (case.growth.up > 0).then(|| {
         let up = Arg::Number(f64::from(living(case.sowing)));
@@ -85,10 +87,10 @@ fn give_up(case: &Case<'_>) -> Choice {
     Choice::new(ChoiceKind::GiveUp, Say::new("choice-give-up")).giving(Some(gives))
 }
 
-fn dig(judged: &Judged<'_>) -> Choice {
+fn dig(judged: &Judged<'_>, could: &Could<'_>) -> Choice {
     let number = |number: u32| Arg::Number(f64::from(number));
     let more = judged.left.saturating_sub(judged.dug).min(2);
-    let finds = judged.finds.iter().map(|(firm, soft, then)| Find {
+    let finds = could.finds.iter().map(|(firm, soft, then)| Find {
         firm: *firm,
         soft: *soft,
         say: Say::new("find")
@@ -98,7 +100,7 @@ fn dig(judged: &Judged<'_>) -> Choice {
             .with("any", odds(then.p_any_more()))
             .with("reach", odds(then.p_reach())),
     });
-    let gives = match (judged.finds.first(), judged.finds.last()) {
+    let gives = match (could.finds.first(), could.finds.last()) {
         (Some((_, _, firm)), Some((_, _, soft))) => Some(
             Say::new("gives-dig-up")
                 .with("number", number(more))
@@ -119,13 +121,18 @@ fn dig(judged: &Judged<'_>) -> Choice {
 
 /// More of this packet, and of a better one. None once the last useful day has
 /// gone by.
-fn sow(case: &Case<'_>, judged: &Judged<'_>, told: Option<&Posterior>) -> [Option<Choice>; 2] {
+fn sow(
+    case: &Case<'_>,
+    judged: &Judged<'_>,
+    could: &Could<'_>,
+    told: Option<&Posterior>,
+) -> [Option<Choice>; 2] {
     let today = case.now.date();
     if judged.last_sowing.is_some_and(|last| last < today) {
         return [None, None];
     }
     let missing = wanted(case.sowing, case.growth).saturating_sub(living(case.sowing));
-    let plants = judged.beside.map(|_| missing.max(1));
+    let plants = could.beside.map(|_| missing.max(1));
     let gives = |key: &str| {
         let say = with_numbers(case, key, told);
         match judged.last_sowing {
@@ -137,7 +144,7 @@ fn sow(case: &Case<'_>, judged: &Judged<'_>, told: Option<&Posterior>) -> [Optio
                 .with("season", Arg::Number(0.0)),
         }
     };
-    let own = match judged.beside {
+    let own = match could.beside {
         Some(Beside::Seeds(seeds)) => Some(
             Choice::new(
                 ChoiceKind::Sow,
@@ -145,7 +152,7 @@ fn sow(case: &Case<'_>, judged: &Judged<'_>, told: Option<&Posterior>) -> [Optio
             )
             .giving(Some(gives("gives-sow"))),
         ),
-        Some(Beside::BetterSeed) if judged.better.is_some() => None,
+        Some(Beside::BetterSeed) if could.better.is_some() => None,
         Some(Beside::BetterSeed) => Some(Choice::new(
             ChoiceKind::SowOther,
             Say::new("choice-sow-other"),
@@ -155,11 +162,11 @@ fn sow(case: &Case<'_>, judged: &Judged<'_>, told: Option<&Posterior>) -> [Optio
         }
     };
     let own = own.map(|choice| Choice {
-        seeds: seeds_beside(judged),
+        seeds: seeds_beside(could),
         wanted: plants,
         ..choice
     });
-    let better = judged.better.map(|(packet, seeds)| {
+    let better = could.better.map(|(packet, seeds)| {
         let choice = Choice::new(
             ChoiceKind::SowOther,
             named(Say::new("choice-sow-better"), packet)

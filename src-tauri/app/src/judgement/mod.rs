@@ -10,4 +10,4 @@ mod verdict_words;
 
 pub(crate) use reason_words::reasons;
 pub(crate) use verdict::{Case, living};
-pub(crate) use verdict_words::{odds, too_early_view, verdict_view};
+pub(crate) use verdict_words::{Finding, odds, too_early_view, verdict_view};

@@ -33,23 +33,28 @@ pub(super) struct Judged<'a> {
     pub(super) verdict: Verdict,
     pub(super) posterior: Option<Posterior>,
     pub(super) remedy: Option<Remedy>,
-    /// Where the crop has its recommended warmth, and the probability of
-    /// reaching what is wanted there.
-    pub(super) place: Option<(&'a PlaceState, f64)>,
-    /// The day on which the next is as likely as not to be up.
-    pub(super) next: Option<NaiveDate>,
-    /// How many to sow beside it, where odds can be told.
-    pub(super) beside: Option<Beside>,
-    /// Another packet of the crop that is better seed, and how many of it.
-    pub(super) better: Option<(&'a PacketState, u32)>,
-    /// What digging up may find (firm, soft), and what would be thought then.
-    pub(super) finds: Vec<(u32, u32, Posterior)>,
     /// Seeds dug up so far.
     pub(super) dug: u32,
     /// Seeds that are not up.
     pub(super) left: u32,
     /// The last useful day to sow again.
     pub(super) last_sowing: Option<NaiveDate>,
+    watched: Watched<'a>,
+    standing: Standing,
+    place: Option<(&'a PlaceState, f64)>,
+}
+
+/// What could be done about it, which takes longer to find out.
+pub(super) struct Could<'a> {
+    /// Where the crop has its recommended warmth, and the probability of
+    /// reaching what is wanted there.
+    pub(super) place: Option<(&'a PlaceState, f64)>,
+    /// How many to sow beside it, where odds can be told.
+    pub(super) beside: Option<Beside>,
+    /// Another packet of the crop that is better seed, and how many of it.
+    pub(super) better: Option<(&'a PacketState, u32)>,
+    /// What digging up may find (firm, soft), and what would be thought then.
+    pub(super) finds: Vec<(u32, u32, Posterior)>,
 }
 
 /// Plants wanted of a sowing: what was said, else what is usual.
@@ -108,36 +113,52 @@ impl<'a> Case<'a> {
         let last_sowing = last_sowing(self.picture, growth.crop, growth.sown);
         let standing = self.standing(place.map(|(_, rate)| rate), last_sowing);
         let (verdict, posterior) = verdict(&watched, &standing).ok()?;
-        let reach_there = |posterior: &Posterior, rate: f64| {
-            let horizon = standing
-                .days_left
-                .map(|days| standing.progress + days * rate);
-            posterior.p_reach_by(horizon)
-        };
-        let told = posterior
-            .as_ref()
-            .filter(|_| !matches!(verdict, Verdict::None(_)));
         Some(Judged {
             verdict,
             remedy: standing.remedy,
-            place: place
-                .zip(posterior.as_ref())
-                .map(|((place, rate), posterior)| (place, reach_there(posterior, rate))),
-            next: posterior
-                .as_ref()
-                .and_then(Posterior::next_progress)
-                .and_then(|mark| self.day_to_look(mark)),
-            beside: told.map(|posterior| self.worth_sowing(posterior.seeds_beside())),
-            better: told.and_then(|posterior| self.better(posterior)),
-            finds: match told {
-                Some(_) => finds(&watched, left),
-                None => Vec::new(),
-            },
             posterior,
             dug: firm + soft,
             left,
             last_sowing,
+            watched,
+            standing,
+            place,
         })
+    }
+
+    pub(super) fn could(&self, judged: &Judged<'a>) -> Could<'a> {
+        let posterior = judged.posterior.as_ref();
+        let reach_there = |posterior: &Posterior, rate: f64| {
+            let Standing {
+                days_left,
+                progress,
+                ..
+            } = judged.standing;
+            posterior.p_reach_by(days_left.map(|days| progress + days * rate))
+        };
+        let told = posterior.filter(|_| !matches!(judged.verdict, Verdict::None(_)));
+        let beside = told.map(|posterior| self.worth_sowing(posterior.seeds_beside()));
+        Could {
+            place: judged
+                .place
+                .zip(posterior)
+                .map(|((place, rate), posterior)| (place, reach_there(posterior, rate))),
+            beside,
+            better: told
+                .zip(beside)
+                .and_then(|(posterior, beside)| self.better(posterior, beside)),
+            finds: match told {
+                Some(_) => finds(&judged.watched, judged.left),
+                None => Vec::new(),
+            },
+        }
+    }
+
+    /// The day on which the next is as likely as not to be up, after the day of
+    /// the last look.
+    pub(super) fn next(&self, judged: &Judged<'_>) -> Option<NaiveDate> {
+        let posterior = judged.posterior.as_ref()?;
+        self.day_to_look(posterior.next_progress()?)
     }
 
     /// The day on which it reaches a progress, after the day of the last look.
@@ -164,9 +185,9 @@ impl<'a> Case<'a> {
 
     /// Of the other packets of the crop the one of which the fewest seeds are
     /// enough, if they are fewer than of this one; its own variety first.
-    fn better(&self, posterior: &Posterior) -> Option<(&'a PacketState, u32)> {
+    fn better(&self, posterior: &Posterior, own_seed: Beside) -> Option<(&'a PacketState, u32)> {
         let own = self.picture.packets.get(&self.sowing.packet())?;
-        let most = match self.worth_sowing(posterior.seeds_beside()) {
+        let most = match own_seed {
             Beside::Seeds(seeds) => seeds,
             Beside::BetterSeed => u32::MAX,
             Beside::NotNeeded => return None,

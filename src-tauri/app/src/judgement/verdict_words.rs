@@ -1,7 +1,7 @@
 //! A verdict in words, with what can be done about it.
 
 use super::choices;
-use super::verdict::{Case, Judged, living, wanted};
+use super::verdict::{Case, Could, Judged, living, wanted};
 use crate::say::{Arg, Say};
 use crate::view::{VerdictKind, VerdictView};
 use crate::words;
@@ -12,43 +12,79 @@ use plumule_journal::subject::Plants;
 /// Days to wait where nothing tells for how long (judgement).
 const WAIT_DAYS: u64 = 3;
 
-/// The verdict on a sowing; none while there is nothing to say of it.
-pub(crate) fn verdict_view(case: &Case<'_>) -> Option<VerdictView> {
-    let judged = case.judge()?;
-    let today = case.now.date();
-    let kind = match judged.verdict {
-        Verdict::None(NoVerdict::Reached | NoVerdict::ColdWeeks) => return None,
-        Verdict::None(NoVerdict::TooEarly) => VerdictKind::Look,
-        Verdict::None(NoVerdict::Pinch) => VerdictKind::Pinch,
-        Verdict::None(NoVerdict::RecordWrong) => VerdictKind::RecordWrong,
-        Verdict::Wait { .. } => VerdictKind::Wait,
-        Verdict::Move {
-            remedy: Remedy::Warm,
-            ..
-        } => VerdictKind::Warm,
-        Verdict::Move {
-            remedy: Remedy::Cool,
-            ..
-        } => VerdictKind::Cool,
-        Verdict::NothingMore => VerdictKind::NothingMore,
-        Verdict::SowBeside(_) => VerdictKind::SowBeside,
-    };
-    let posterior = judged.posterior.as_ref().filter(|_| {
-        !matches!(
+/// A verdict as it stands, before it is put into words.
+pub(crate) struct Finding<'a> {
+    judged: Judged<'a>,
+    kind: VerdictKind,
+    until: NaiveDate,
+}
+
+impl<'a> Finding<'a> {
+    /// The verdict on a sowing; none while there is nothing to say of it.
+    pub(crate) fn of(case: &Case<'a>) -> Option<Self> {
+        let judged = case.judge()?;
+        let kind = match judged.verdict {
+            Verdict::None(NoVerdict::Reached | NoVerdict::ColdWeeks) => return None,
+            Verdict::None(NoVerdict::TooEarly) => VerdictKind::Look,
+            Verdict::None(NoVerdict::Pinch) => VerdictKind::Pinch,
+            Verdict::None(NoVerdict::RecordWrong) => VerdictKind::RecordWrong,
+            Verdict::Wait { .. } => VerdictKind::Wait,
+            Verdict::Move {
+                remedy: Remedy::Warm,
+                ..
+            } => VerdictKind::Warm,
+            Verdict::Move {
+                remedy: Remedy::Cool,
+                ..
+            } => VerdictKind::Cool,
+            Verdict::NothingMore => VerdictKind::NothingMore,
+            Verdict::SowBeside(_) => VerdictKind::SowBeside,
+        };
+        // Waiting is until the next is expected; else, where the odds do not tell
+        // or something else is advised, for a few days.
+        let next = match kind {
+            VerdictKind::Wait => case.next(&judged),
+            _ => None,
+        };
+        Some(Self {
             kind,
+            until: next.unwrap_or_else(|| some_days_on(case.now.date())),
+            judged,
+        })
+    }
+
+    /// Waiting is advised: silence until then.
+    pub(crate) fn wait_until(&self) -> Option<NaiveDate> {
+        (self.kind == VerdictKind::Wait).then_some(self.until)
+    }
+
+    /// The posterior, where its odds are told.
+    pub(crate) fn odds(&self) -> Option<&Posterior> {
+        let told = !matches!(
+            self.kind,
             VerdictKind::Look | VerdictKind::Pinch | VerdictKind::RecordWrong
-        )
-    });
-    let until = wait_until(&judged, kind, today);
-    Some(VerdictView {
-        kind,
-        say: say(case, &judged, kind, until),
-        p_any_more: posterior.map(Posterior::p_any_more),
-        expected: posterior.map(Posterior::expected_final),
-        p_reach: posterior.map(Posterior::p_reach),
-        until: (kind == VerdictKind::Wait).then_some(until),
-        choices: choices::of(case, &judged, kind, until),
-    })
+        );
+        self.judged.posterior.as_ref().filter(|_| told)
+    }
+
+    /// In words, with what can be done about it.
+    pub(crate) fn view(&self, case: &Case<'a>) -> VerdictView {
+        let (could, posterior) = (case.could(&self.judged), self.odds());
+        VerdictView {
+            kind: self.kind,
+            say: say(case, &self.judged, &could, self.kind, self.until),
+            p_any_more: posterior.map(Posterior::p_any_more),
+            expected: posterior.map(Posterior::expected_final),
+            p_reach: posterior.map(Posterior::p_reach),
+            until: self.wait_until(),
+            choices: choices::of(case, &self.judged, &could, self.kind, self.until),
+        }
+    }
+}
+
+/// The verdict on a sowing, in words.
+pub(crate) fn verdict_view(case: &Case<'_>) -> Option<VerdictView> {
+    Some(Finding::of(case)?.view(case))
 }
 
 /// Where it is so cold or hot that none will come, there are no odds yet, but a
@@ -81,15 +117,6 @@ fn some_days_on(today: NaiveDate) -> NaiveDate {
         .unwrap_or(today)
 }
 
-/// Waiting is until the next is expected; else, where the odds do not tell or
-/// something else is advised, for a few days.
-fn wait_until(judged: &Judged<'_>, kind: VerdictKind, today: NaiveDate) -> NaiveDate {
-    match judged.next {
-        Some(next) if kind == VerdictKind::Wait => next,
-        _ => some_days_on(today),
-    }
-}
-
 /// Odds in words, never certain.
 pub(crate) fn odds(p: f64) -> Arg {
     let key = if p < 0.05 {
@@ -102,7 +129,13 @@ pub(crate) fn odds(p: f64) -> Arg {
     Arg::Word(key)
 }
 
-fn say(case: &Case<'_>, judged: &Judged<'_>, kind: VerdictKind, until: NaiveDate) -> Say {
+fn say(
+    case: &Case<'_>,
+    judged: &Judged<'_>,
+    could: &Could<'_>,
+    kind: VerdictKind,
+    until: NaiveDate,
+) -> Say {
     let growth = case.growth;
     let today = case.now.date();
     let number = |number: u32| Arg::Number(f64::from(number));
@@ -151,14 +184,14 @@ fn say(case: &Case<'_>, judged: &Judged<'_>, kind: VerdictKind, until: NaiveDate
         .with("to", Arg::Celsius(high.round()))
         .with("usual", Arg::Day(usual))
         .with("dug", number(judged.dug))
-        .with("seeds", number(seeds_beside(judged).unwrap_or(0)))
+        .with("seeds", number(seeds_beside(could).unwrap_or(0)))
         .with("over", number(u32::from(over)))
         .with("last", Arg::Day(judged.last_sowing.unwrap_or(today)))
-        .with("place", number(u32::from(judged.place.is_some())))
+        .with("place", number(u32::from(could.place.is_some())))
 }
 
-pub(super) fn seeds_beside(judged: &Judged<'_>) -> Option<u32> {
-    match judged.beside {
+pub(super) fn seeds_beside(could: &Could<'_>) -> Option<u32> {
+    match could.beside {
         Some(Beside::Seeds(seeds)) => Some(seeds),
         _ => None,
     }

@@ -1,7 +1,8 @@
-//! Cold starts: from the start of a program until its picture stands still.
+//! Cold starts: from the start of a program until its picture is there.
 //!
 //! The display keeps its picture in a file, so neither program knows that it is
-//! watched, and both are released builds.
+//! watched, and both are released builds. A bar for scrolling, which the system
+//! draws and lets fade, is a trifle and not waited for.
 
 use std::fs;
 use std::path::Path;
@@ -18,8 +19,12 @@ use crate::house::House;
 const IDENTIFIER: &str = "garden.plumule.journal";
 /// The picture is looked at so often.
 const LOOK: Duration = Duration::from_millis(4);
-/// It stands still when nothing changed for so long.
+/// It stands still when nothing changed but trifles for so long.
 const STILL: Duration = Duration::from_millis(1_500);
+/// Of the pieces of the picture, sixteen pixels wide, fewer than one in so many
+/// is a trifle: less than a bar for scrolling has.
+const TRIFLE: usize = 150;
+const PIECE: usize = 16 * 4;
 /// A program that shows nothing for so long has failed.
 const PATIENCE: Duration = Duration::from_secs(60);
 
@@ -59,7 +64,7 @@ pub fn rows(
             memory.push(ours.peak_kb / theirs.peak_kb);
         }
     }
-    let note = "50 years, 200 living sowings; until the picture stands still".to_owned();
+    let note = "50 years, 200 living sowings; until the picture is there".to_owned();
     Ok(vec![
         Row::new(
             "cold start to the picture against an empty window's",
@@ -70,8 +75,8 @@ pub fn rows(
     ])
 }
 
-/// Starts a program on a display of its own and waits until its picture stands
-/// still.
+/// Starts a program on a display of its own and waits until its picture is
+/// there.
 fn start(folder: &Path, program: &Path) -> Result<Start, String> {
     let seen = folder.join("seen");
     fs::create_dir_all(&seen).map_err(|e| format!("{}: {e}", seen.display()))?;
@@ -97,14 +102,14 @@ fn start(folder: &Path, program: &Path) -> Result<Start, String> {
     })
 }
 
-/// Seconds until the last change of the picture.
+/// Seconds until the last change of the picture that was more than a trifle.
 fn watch(screen: &Path, blank: &[u8], begun: Instant) -> Result<f64, String> {
     let mut before = blank.to_vec();
     let mut changed = None;
     loop {
         let now = begun.elapsed();
         let seen = picture(screen)?;
-        if seen != before {
+        if seen != before && !alike(&seen, &before) {
             changed = Some(now);
             before = seen;
         }
@@ -114,6 +119,13 @@ fn watch(screen: &Path, blank: &[u8], begun: Instant) -> Result<f64, String> {
             _ => sleep(LOOK),
         }
     }
+}
+
+/// Whether two pictures are the same but for a trifle.
+fn alike(one: &[u8], other: &[u8]) -> bool {
+    let pieces = one.chunks(PIECE).zip(other.chunks(PIECE));
+    let number = pieces.len();
+    pieces.filter(|(a, b)| a != b).count() * TRIFLE < number
 }
 
 fn picture(screen: &Path) -> Result<Vec<u8>, String> {
@@ -180,6 +192,15 @@ mod tests {
         assert!(peak(me) > 100.0);
         child.kill().unwrap();
         child.wait().unwrap();
+    }
+
+    #[test]
+    fn a_bar_that_fades_is_a_trifle_and_a_round_is_none() {
+        let round = vec![1; 400 * PIECE];
+        let mut bar = round.clone();
+        bar[0] = 2;
+        assert!(alike(&bar, &round));
+        assert!(!alike(&round, &vec![0; 400 * PIECE]));
     }
 
     #[test]
