@@ -12,7 +12,17 @@ export default defineConfig(({ mode }) => ({
     host: process.env.TAURI_DEV_HOST || false,
     watch: { ignored: ['**/src-tauri/**'] },
   },
-  build: { target: 'es2022', sourcemap: false, modulePreload: { polyfill: false } },
+  build: {
+    target: 'es2022',
+    sourcemap: false,
+    modulePreload: { polyfill: false },
+    rolldownOptions: {
+      output: {
+        // What the start needs comes in one piece: each more is a way to the shell and back.
+        codeSplitting: { groups: [{ name: 'start', test: /src\/main\.ts$/ }] },
+      },
+    },
+  },
   test: {
     environment: 'happy-dom',
     include: ['tests/**/*.test.ts'],

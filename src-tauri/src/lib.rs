@@ -47,10 +47,8 @@ pub fn run() -> tauri::Result<()> {
     assemble(builder)
         .setup(move |app| {
             attend(app.handle(), folder(app.handle())?, demo)?;
-            if unseen {
-                // The window, which asks for it otherwise, may sleep unseen.
-                tauri::async_runtime::spawn(commands::start(app.handle().clone()));
-            }
+            // Opened while the web view still wakes, or sleeps unseen.
+            tauri::async_runtime::spawn(commands::start(app.handle().clone()));
             Ok(())
         })
         .build(context)?

@@ -20,8 +20,6 @@ function atStart(path, seen = new Set()) {
 }
 
 const first = atStart('index.html');
-// The way to the core is asked for by name, and always needed.
-for (const name of readdirSync(join(dist, 'assets'))) if (/^tauri-.*\.js$/.test(name)) atStart(`assets/${name}`, first);
 
 const sums = { start: 0, all: 0 };
 for (const entry of readdirSync(dist, { recursive: true, withFileTypes: true })) {

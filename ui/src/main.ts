@@ -1,5 +1,6 @@
 import { mount } from 'svelte';
 import App from './App.svelte';
+import { TauriBackend } from './backend/tauri';
 import './tokens/colour.css';
 import './tokens/size.css';
 import './tokens/type.css';
@@ -14,7 +15,6 @@ async function begin(): Promise<Session> {
     const backend = new FakeBackend(asked.get('fake') ?? 'demo', asked.get('language') ?? undefined);
     return new Session(answeringLate(backend, Number(asked.get('wait') ?? 0)), new Words([fakeWords]));
   }
-  const { TauriBackend } = await import('./backend/tauri');
   return new Session(new TauriBackend(), new Words());
 }
 

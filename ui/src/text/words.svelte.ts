@@ -36,6 +36,8 @@ export class Words {
   /** Messages without arguments, once made. */
   #fixed = new Map<string, string>();
   #later: Promise<void> | undefined;
+  /** Something was asked for that was not there. */
+  #lacked = false;
   /** Goes up when messages come in, so that all that was said is said again. */
   #loaded = $state(0);
 
@@ -48,7 +50,7 @@ export class Words {
     this.#later ??= import('./later').then(({ later }) => {
       for (const source of later) this.#base.addResource(new FluentResource(source));
       for (const key of this.missing) if (this.has(key)) this.missing.delete(key);
-      this.#loaded += 1;
+      if (this.#lacked) this.#loaded += 1;
     });
     return this.#later;
   }
@@ -92,7 +94,9 @@ export class Words {
   }
 
   has(key: string): boolean {
-    return this.#base.hasMessage(key);
+    const has = this.#base.hasMessage(key);
+    this.#lacked ||= !has;
+    return has;
   }
 
   /** The message of a key; a key that is unknown shows as itself. */
@@ -113,6 +117,7 @@ export class Words {
       if (bundle && pattern) return bundle.formatPattern(pattern, values, []);
     }
     this.missing.add(key);
+    this.#lacked = true;
     return key;
   }
 

@@ -56,7 +56,7 @@ macro_rules! all_files {
             include_str!(concat!(
                 "../../../../ui/src/text/",
                 $language,
-                "/later/tour.ftl"
+                "/tour.ftl"
             )),
             include_str!(concat!(
                 "../../../../ui/src/text/",
