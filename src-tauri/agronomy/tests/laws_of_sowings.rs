@@ -252,3 +252,32 @@ fn finished_sowings_move_and_narrow_the_time_factor() {
     let none = Finished { up: 0, ..finished };
     assert!(learnt_time_factor(prior, 0.28, &[none]).is_err());
 }
+
+/// A law at one point: what is slower than most likely weighs, and what is
+/// faster. The values are ratios of integrals over π in 0..1 and ln s in ±3 of
+/// (π ΔF₁)⁴ (π ΔF₂)⁴ (1 - π F)¹² π⁸ (1 - π)² φ(ln s/0.25), by nested
+/// `integrate.quad` of SciPy 1.17.1 (NumPy 2.4.6) to 11 digits, with c = π (1 -
+/// F)/(1 - π F): the mean of 8 + 12 c, and 1 less that of (1 - c)¹².
+#[test]
+fn both_sides_of_the_summit_weigh() {
+    let watched = Watched {
+        seeds: 20,
+        counts: &[(0.8, 0), (1.0, 4), (1.1, 8)],
+        living: None,
+        outlook: Outlook { a: 9.0, b: 3.0 },
+        time_factor: TimeFactor {
+            mean_ln: 0.0,
+            tau: 0.25,
+        },
+        sigma: 0.28,
+        dead: DEAD,
+        wanted: 16,
+        firm: 0,
+        soft: 0,
+        horizon: None,
+    };
+    let found = Posterior::new(&watched).unwrap();
+    let close = |found: f64, truth: f64| assert!((found - truth).abs() < 1e-9, "{found} {truth}");
+    close(found.expected_final(), 16.075_634_686_7);
+    close(found.p_any_more(), 0.999_258_201_5);
+}
