@@ -182,7 +182,7 @@ impl Shell {
             let home = self.folder.join("demo");
             remove(&part)?;
             remove(&home)?;
-            demo::plant(&part, &stamp()?)?;
+            demo::plant(&part, &stamp()?, clock::language())?;
             fs::rename(&part, &home).map_err(|_| error("file_failed"))?;
         }
         self.open("demo", true)

@@ -3,6 +3,7 @@
 
 use crate::golden::assert_near;
 use plumule_app::view::{Group, GroupBy, ResultsAsked, ResultsView};
+use plumule_app::words::Language;
 use plumule_app::{App, demo};
 use plumule_journal::stamp::Stamp;
 use plumule_tests::answer_all;
@@ -43,7 +44,7 @@ fn results(app: &App, by: GroupBy, pair: Option<(&Group, &Group)>) -> ResultsVie
 #[test]
 fn the_screen_says_what_the_workings_answer() {
     let home = tempfile::tempdir().unwrap();
-    demo::plant(home.path(), &stamp(0)).unwrap();
+    demo::plant(home.path(), &stamp(0), Language::EnGb).unwrap();
     let app = App::open(home.path(), &stamp(1)).unwrap();
     let mut said = std::collections::BTreeSet::new();
     for by in [

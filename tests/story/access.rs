@@ -7,7 +7,6 @@ use crate::real::walk::{NOW, Walk};
 use crate::real::window::until;
 use crate::real::{Window, story};
 use fantoccini::wd::TimeoutConfiguration;
-use plumule_app::words::Language;
 use serde_json::{Value, json};
 use std::time::Duration;
 
@@ -118,11 +117,7 @@ fn no_screen_breaks_the_rules_of_access() {
         world.it_is(NOW);
         let window = world.open(&[]).await;
         let mut eye = Eye::open(&window).await;
-        let mut walk = Walk {
-            window: &window,
-            language: Language::EnGb,
-            look: async |screen| eye.look(screen).await,
-        };
+        let mut walk = Walk::new(&window, async |screen| eye.look(screen).await);
         walk.through_the_demo().await;
 
         plants_are_found(&mut eye).await;

@@ -8,7 +8,6 @@ use crate::keeping::keep;
 use crate::photos::{choose, photo};
 use crate::real::walk::Walk;
 use crate::real::{World, story};
-use plumule_app::words::Language;
 use std::fs;
 
 #[test]
@@ -16,11 +15,7 @@ fn nor_does_what_is_rarely_there() {
     story(async |world| {
         let (window, code) = tomatoes(world).await;
         let mut eye = Eye::open(&window).await;
-        let mut walk = Walk {
-            window: &window,
-            language: Language::EnGb,
-            look: async |screen| eye.look(screen).await,
-        };
+        let mut walk = Walk::new(&window, async |screen| eye.look(screen).await);
         window.go_to_settings().await;
         walk.look("settings").await;
         photos(&mut walk, world, &code).await;
@@ -38,11 +33,7 @@ fn nor_does_what_is_rarely_there() {
         let window = world.open(&[]).await;
         let mut eye = Eye::open(&window).await;
         eye.themes = themes;
-        let mut walk = Walk {
-            window: &window,
-            language: Language::EnGb,
-            look: async |screen| eye.look(screen).await,
-        };
+        let mut walk = Walk::new(&window, async |screen| eye.look(screen).await);
         let back = "Bring the journal back";
         window.await_one("button", back, &[]).await;
         walk.look("a damaged journal").await;

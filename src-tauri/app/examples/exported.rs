@@ -5,6 +5,7 @@ use chrono::{DateTime, TimeDelta, Utc};
 use plumule_app::App;
 use plumule_app::acts::{Act, ActRequest};
 use plumule_app::view::{Answer, PacketForm, RangeView};
+use plumule_app::words::Language;
 use plumule_journal::stamp::Stamp;
 use serde_json::json;
 use std::error::Error;
@@ -21,7 +22,7 @@ fn stamp(now: DateTime<Utc>, turn: u8) -> Stamp {
 fn main() -> Result<(), Box<dyn Error>> {
     let now: DateTime<Utc> = "2026-04-20T09:30:00Z".parse()?;
     let home = tempfile::tempdir()?;
-    plumule_app::demo::plant(home.path(), &stamp(now, 1))?;
+    plumule_app::demo::plant(home.path(), &stamp(now, 1), Language::EnGb)?;
     let mut app = App::open(home.path(), &stamp(now, 2))?;
     let known = app.seed(&stamp(now, 2))?.packets;
     let first = &known.first().ok_or("the demo has no packets")?.line.packet;

@@ -12,10 +12,10 @@ pub const NOW: &str = "2026-04-18T08:30:00+02:00";
 
 /// Trays of the demo: on time, late, dead, with seedlings that were lost.
 const TRAYS: [(&str, &str); 4] = [
-    ("Propagator", "Slipway"),
-    ("Shed", "Fogbell"),
-    ("Propagator", "Night Ferry"),
-    ("Greenhouse", "Broadsheet"),
+    ("demo-propagator", "Slipway"),
+    ("demo-shed", "Fogbell"),
+    ("demo-propagator", "Night Ferry"),
+    ("demo-greenhouse", "Broadsheet"),
 ];
 
 /// Whoever goes it, and what they do at each stop, which has a name.
@@ -25,7 +25,16 @@ pub struct Walk<'a, L> {
     pub look: L,
 }
 
-impl<L: AsyncFnMut(&'static str)> Walk<'_, L> {
+impl<'a, L: AsyncFnMut(&'static str)> Walk<'a, L> {
+    /// In British English.
+    pub fn new(window: &'a Window, look: L) -> Self {
+        Self {
+            window,
+            language: Language::EnGb,
+            look,
+        }
+    }
+
     /// From the first start through all of the demo.
     pub async fn through_the_demo(&mut self) {
         self.look("start").await;
@@ -126,7 +135,8 @@ impl<L: AsyncFnMut(&'static str)> Walk<'_, L> {
         self.look("trays").await;
         for (place, plant) in TRAYS {
             self.go("trays").await;
-            let line = [("section", place), ("line", plant)];
+            let place = self.said(place);
+            let line = [("section", place.as_str()), ("line", plant)];
             self.window.follow_in(&line, "").await;
             self.await_heading("tray-timeline").await;
             if plant == "Night Ferry" {
@@ -231,8 +241,7 @@ impl<L: AsyncFnMut(&'static str)> Walk<'_, L> {
         self.await_button("screen-close").await;
         self.look(sheet).await;
         self.press("screen-close").await;
-        self.window
-            .has_no("button", &self.said("screen-close"))
+        self.is("no sheet", "!document.querySelector('dialog[open]')")
             .await;
     }
 

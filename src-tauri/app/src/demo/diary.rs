@@ -5,6 +5,7 @@ use crate::act::code_after;
 use crate::error::AppError;
 use crate::jobs::jobs;
 use crate::picture::Picture;
+use crate::words::{Language, plain_text};
 use chrono::{DateTime, NaiveDate, NaiveDateTime, NaiveTime, TimeDelta, Utc};
 use chrono_tz::Tz;
 use plumule_journal::content::{Content, Felt, JobPutOff};
@@ -21,19 +22,26 @@ const HELPERS: [&str; 2] = ["JW", "BO"];
 /// Acts by the time they are written.
 pub(super) struct Diary {
     zone: Tz,
+    language: Language,
     today: NaiveDate,
     acts: BTreeMap<(NaiveDateTime, &'static str), Vec<Content>>,
     ids: BTreeMap<String, Uuid>,
 }
 
 impl Diary {
-    pub(super) fn new(stamp: &Stamp) -> Self {
+    pub(super) fn new(stamp: &Stamp, language: Language) -> Self {
         Self {
             zone: stamp.zone,
+            language,
             today: Happened::at(stamp.now, stamp.zone).local.date(),
             acts: BTreeMap::new(),
             ids: BTreeMap::new(),
         }
+    }
+
+    /// What stands under a key of the demo's own words.
+    pub(super) fn word(&self, key: &str) -> String {
+        plain_text(&format!("demo-{key}"), self.language)
     }
 
     pub(super) fn zone(&self) -> Tz {

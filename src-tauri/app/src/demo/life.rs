@@ -339,7 +339,7 @@ impl Life<'_> {
                         evening,
                         Content::Noted(Noted {
                             about: Subject::Tray(tray),
-                            text: text.to_owned(),
+                            text: self.diary.word(text),
                         }),
                     );
                 }

@@ -12,17 +12,19 @@ mod scenario;
 mod weather;
 
 use crate::error::AppError;
+use crate::words::Language;
 use diary::Diary;
 use plumule_journal::Journal;
 use plumule_journal::stamp::Stamp;
 use std::path::Path;
 
-/// Plants the demo journal in a home of its own.
+/// Plants the demo journal in a home of its own, its places and notes named in
+/// a language.
 ///
 /// # Errors
 /// If the journal cannot be opened or refuses an entry.
-pub fn plant(home: &Path, stamp: &Stamp) -> Result<(), AppError> {
-    let mut diary = Diary::new(stamp);
+pub fn plant(home: &Path, stamp: &Stamp, language: Language) -> Result<(), AppError> {
+    let mut diary = Diary::new(stamp, language);
     scenario::garden(&mut diary);
     plans::plans(&mut diary);
     for (index, raise) in scenario::RAISED.iter().enumerate() {

@@ -34,19 +34,19 @@ impl Where {
         Self::Frame,
     ];
 
-    fn described(self, place: PlaceId) -> PlaceDescribed {
+    fn described(self, place: PlaceId, diary: &Diary) -> PlaceDescribed {
         use {Light as L, PlaceKind as K};
         let (name, kind, usual, light) = match self {
-            Self::Propagator => ("Propagator", K::HeatedPropagator, (19.0, 24.0), L::Dim),
-            Self::Sill => ("Kitchen sill", K::Windowsill, (15.0, 20.0), L::Bright),
-            Self::Shed => ("Shed", K::Shed, (4.0, 10.0), L::Dark),
-            Self::Greenhouse => ("Greenhouse", K::Greenhouse, (7.0, 18.0), L::Bright),
-            Self::Frame => ("Cold frame", K::ColdFrame, (5.0, 15.0), L::Bright),
+            Self::Propagator => ("propagator", K::HeatedPropagator, (19.0, 24.0), L::Dim),
+            Self::Sill => ("sill", K::Windowsill, (15.0, 20.0), L::Bright),
+            Self::Shed => ("shed", K::Shed, (4.0, 10.0), L::Dark),
+            Self::Greenhouse => ("greenhouse", K::Greenhouse, (7.0, 18.0), L::Bright),
+            Self::Frame => ("frame", K::ColdFrame, (5.0, 15.0), L::Bright),
         };
         let range = |(min_c, max_c)| RangeC { min_c, max_c };
         PlaceDescribed {
             place,
-            name: name.to_owned(),
+            name: diary.word(name),
             kind,
             usual: range(usual),
             unheated: (self == Self::Propagator).then(|| range((9.0, 15.0))),
@@ -177,18 +177,9 @@ const CUCUMBER: &[Then] = &[
     Harden(34, 7),
     PlantOut(43),
 ];
-const MIXED: &[Then] = &[Note(
-    9,
-    "Cut a slip of card between the three so as not to mix them up.",
-)];
-const IN_THE_SHED: &[Then] = &[Note(
-    14,
-    "No room left on the sill, so these went to the shed.",
-)];
-const TOO_WET: &[Then] = &[
-    Note(8, "Somebody topped it up again. Please let it be."),
-    Lose(14, 2, LossCause::DampedOff),
-];
+const MIXED: &[Then] = &[Note(9, "card")];
+const IN_THE_SHED: &[Then] = &[Note(14, "room")];
+const TOO_WET: &[Then] = &[Note(8, "let-it-be"), Lose(14, 2, LossCause::DampedOff)];
 const GIVEN_UP: &[Then] = &[DigUp(30, 1, 5), NothingCameUp(31)];
 const FROSTED: &[Then] = &[Lose(26, 5, LossCause::Frosted), Harden(28, 6), PlantOut(36)];
 const NOTHING_YET: &[Then] = &[];
@@ -344,7 +335,8 @@ pub(super) fn garden(diary: &mut Diary) {
     diary.say(first, (19, 0), Content::GardenDescribed(garden));
     for place in Where::ALL {
         let id = diary.place(place);
-        diary.say(first, (19, 0), Content::PlaceDescribed(place.described(id)));
+        let described = place.described(id, diary);
+        diary.say(first, (19, 0), Content::PlaceDescribed(described));
     }
     for (name, crop, variety, years, seeds) in PACKETS {
         let packet = PacketId(diary.id(name));
@@ -430,7 +422,7 @@ pub(super) fn cuttings(diary: &mut Diary) {
         (17, 0),
         Content::Noted(Noted {
             about: Subject::Tray(tray),
-            text: "Two have roots to the edge of the pot.".to_owned(),
+            text: diary.word("roots"),
         }),
     );
     diary.say(-3, (17, 0), Content::Fed(OfTray { tray }));

@@ -7,6 +7,7 @@ use plumule_app::view::{
     Answer, ChoiceKind, JobKind, NumbersView, PacketRow, PlantsLine, PlantsRef, ReasonView, Stage,
     TrayChoice, TrayView,
 };
+use plumule_app::words::Language;
 use plumule_app::{App, demo};
 use std::collections::BTreeSet;
 use std::path::Path;
@@ -17,7 +18,7 @@ use tempfile::TempDir;
 const NOWS: [&str; 2] = ["2026-05-06T07:30:00Z", "2026-11-25T08:30:00Z"];
 
 fn planted(home: &Path, now: DateTime<Utc>) -> App {
-    demo::plant(home, &stamp(now, 1)).unwrap();
+    demo::plant(home, &stamp(now, 1), Language::EnGb).unwrap();
     App::open(home, &stamp(now, 2)).unwrap()
 }
 
