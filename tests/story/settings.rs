@@ -54,7 +54,7 @@ fn german_is_spoken_at_once_and_after_a_restart() {
         for screen in ["Säen", "Schalen", "Saatgut"] {
             window.go(screen).await;
         }
-        window.sees("Tomate „Ruby Lantern“").await;
+        window.sees("Tomate ‚Ruby Lantern‘").await;
         window.close().await;
     });
 }

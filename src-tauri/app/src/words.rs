@@ -319,7 +319,7 @@ mod tests {
         assert_eq!(german, "246,9 mm");
         let name = variety("Evening Haze");
         let german = said("export-as-it-is", &[("text", name)], units);
-        assert_eq!(german, " „Evening Haze“");
+        assert_eq!(german, " ‚Evening Haze‘");
     }
 
     #[test]

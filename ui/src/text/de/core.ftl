@@ -5,7 +5,7 @@
 list-two = { $rest } und { $last }
 list-last = { $rest } und { $last }
 
-variety = „{ $name }“
+variety = ‚{ $name }‘
 
 ## Crops
 
@@ -62,10 +62,10 @@ compost-garden-soil = Gartenerde
 compost-coarse = grobe Erde
 compost-no-compost = ohne Erde
 
-storage-fridge-sealed = dicht verschlossen im Kühlschrank
-storage-cool-cupboard = in einem kühlen Schrank
-storage-warm-room = in einem warmen Zimmer
-storage-damp-shed = in einem feuchten Schuppen
+storage-fridge-sealed = dicht im Kühlschrank
+storage-cool-cupboard = im kühlen Schrank
+storage-warm-room = im warmen Zimmer
+storage-damp-shed = im feuchten Schuppen
 
 feel-dry = trocken
 feel-moist = feucht
@@ -89,7 +89,7 @@ cause-frosted = erfroren
 cause-baked = überhitzt
 cause-dried-out = vertrocknet
 cause-spilt = verschüttet
-cause-unknown = Ursache unbekannt
+cause-unknown = Ursache unklar
 
 origin-cuttings = Stecklinge
 origin-tubers = Knollen
@@ -315,7 +315,7 @@ why-harden-off = Tag { $day } von { $least } bis { $most }: tagsüber hinaus und
 why-plant-out = { $hardened ->
         [one] { $hardened } Tag
        *[other] { $hardened } Tage
-    } abgehärtet; { $crop } ist { $hardiness }, und nach dem letzten Frost, { $frost }, geht es ab { $from }{ $record ->
+    } abgehärtet; { $crop } ist { $hardiness } und darf, gerechnet vom letzten Frost ({ $frost }), ab { $from } hinaus{ $record ->
         [0] .
        *[other] ; Frostrisiko nach { $out }: { $chance }.
     }
@@ -372,7 +372,7 @@ why-sow-first = { $crop }{ $variety }: die erste Aussaat deines Plans. { $seeds 
     [0] Für { $plants } säen.
    *[other] { $seeds } Samen für { $plants } säen.
 }
-why-sow-leaves = { $crop }{ $variety }: die letzte Aussaat hat echte Blätter. { $seeds ->
+why-sow-leaves = { $crop }{ $variety }: die letzte Aussaat hat Laubblätter. { $seeds ->
     [0] Für { $plants } säen.
    *[other] { $seeds } Samen für { $plants } säen.
 }

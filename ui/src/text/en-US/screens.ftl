@@ -7,3 +7,4 @@ do-fleece = Row cover over it
 do-pot-on = Pot up
 plants-potted_on = Pot up
 tray-compost = Potting mix
+round-open-stocktake = To the inventory

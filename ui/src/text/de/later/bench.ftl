@@ -75,7 +75,7 @@ last-sown-pinch =
 bench-due =
     { $to ->
         [one] { $from } bis { $to } Tag
-       *[other] { $from } bis { $to } Tage
+       *[other] { $from } bis { $to } Tagen
     }
 bench-none-below = Unter { $limit } geht nichts auf; dort sind es { $temperature }.
 bench-none-above = Über { $limit } geht nichts auf; dort sind es { $temperature }.

@@ -34,7 +34,7 @@ labels-first-hint = Für einen angebrochenen Bogen: gezählt von oben links, Rei
 labels-cut = Schnittlinien
 labels-sheet = Der erste Bogen: { $first } bis { $last } von { $count } bedruckt
 labels-save = Als PDF speichern
-labels-saving = Etiketten entstehen …
+labels-saving = Etiketten werden gezeichnet …
 labels-saved = Gespeichert. In voller Größe drucken, nicht an die Seite angepasst.
 labels-not-saved = Nicht gespeichert.
 

@@ -19,7 +19,7 @@ plan-every = { $wanted ->
 plan-leaves = { $wanted ->
     [one] Eine Pflanze
    *[other] { $wanted } Pflanzen
-}, immer wenn die letzte Aussaat echte Blätter hat, von { $from } bis { $day }
+}, immer wenn die letzte Aussaat Laubblätter hat, von { $from } bis { $day }
 plan-stands = { $sowings ->
     [one] Einmal gesät
    *[other] { $sowings }-mal gesät
@@ -116,12 +116,12 @@ plan-when = Wann
 plan-as-by = Bis zu einem Tag
 plan-as-sale = Für einen Verkauf
 plan-as-every = Alle paar Wochen
-plan-as-true-leaves = Bei echten Blättern
+plan-as-true-leaves = Sobald Laubblätter da sind
 plan-wanted = Gewünschte Pflanzen
 plan-wanted-each = Gewünschte Pflanzen je Aussaat
 plan-day = Fertig zum Auspflanzen bis
 plan-sale-day = Tag des Verkaufs
-plan-over-label = Reserve, von hundert
+plan-over-label = Reserve in Prozent
 plan-raise = Wochen von der Aussaat bis fertig
 plan-raise-hint = Leer: wie im Pflanzenbuch.
 plan-weeks = Wochen von einer Aussaat zur nächsten

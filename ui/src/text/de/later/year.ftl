@@ -22,7 +22,7 @@ year-left-out = { $number ->
    *[other] { $number } Aussaaten sind weggelassen:
 } als Prise oder in Horsten gesät, nicht gezählt oder noch am Aufgehen.
 year-share = { $up } von { $seeds } aufgegangen: { $share }
-year-interval = zwischen { $low } und { $high } mit 95 von 100
+year-interval = zwischen { $low } und { $high }, mit einer Sicherheit von 95 von 100
 year-sowings = { $number ->
     [one] eine Aussaat
    *[other] { $number } Aussaaten

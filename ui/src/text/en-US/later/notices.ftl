@@ -2,3 +2,4 @@
 
 notice-cover-off = dome off { $crops }
 notice-pot-on = pot up { $crops }
+notice-stocktake = inventory before ordering

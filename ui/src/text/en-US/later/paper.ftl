@@ -1,5 +1,6 @@
 # American English: only what is said otherwise than in en-GB.
 
+paper-round-what = Check off with a pencil. To enter it later, open the round and choose “Write down something earlier”.
 sitter-feel =
     { $days ->
         [one] Every day, put a finger on the mix of { $trays ->
