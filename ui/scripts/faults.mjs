@@ -60,16 +60,18 @@ export function layoutFaults() {
     if (el.closest('.heard') || el.closest('.skip') || !el.checkVisibility()) continue;
     if (el.scrollWidth > el.clientWidth + 2 && style.display !== 'inline' && !el.closest('.scroller')) faults.push(`text runs out of ${name(el)}`);
   }
-  // A word of up to a dozen letters that is parted without a hyphen, where words are few and large.
-  for (const el of scope.querySelectorAll('h1, h2, h3, h4, button, a, summary, legend, th')) {
-    const texts = document.createTreeWalker(el, NodeFilter.SHOW_TEXT);
-    for (let text = texts.nextNode(); text && el.checkVisibility(); text = texts.nextNode()) {
-      for (const { 0: word, index } of text.data.matchAll(/(?<![\p{L}\u00AD])\p{L}{3,12}(?![\p{L}\u00AD])/gu)) {
-        const range = document.createRange();
-        range.setStart(text, index);
-        range.setEnd(text, index + word.length);
-        if (new Set([...range.getClientRects()].filter(({ width }) => width > 0).map(({ top }) => Math.round(top))).size > 1) faults.push(`a word is parted: ${word}`);
-      }
+  // A word of up to a dozen letters that is parted; where words are small, one of less than a dozen.
+  const texts = document.createTreeWalker(scope, NodeFilter.SHOW_TEXT);
+  for (let text = texts.nextNode(); text; text = texts.nextNode()) {
+    const el = text.parentElement;
+    if (!el.checkVisibility() || el.closest('.heard, .skip, script, style')) continue;
+    const most = el.closest('h1, h2, h3, h4, button, a, summary, legend, th') ? 12 : 11;
+    for (const { 0: word, index } of text.data.matchAll(/(?<![\p{L}\u00AD])\p{L}{3,12}(?![\p{L}\u00AD])/gu)) {
+      if (word.length > most) continue;
+      const range = document.createRange();
+      range.setStart(text, index);
+      range.setEnd(text, index + word.length);
+      if (new Set([...range.getClientRects()].filter(({ width }) => width > 0).map(({ top }) => Math.round(top))).size > 1) faults.push(`a word is parted: ${word}`);
     }
   }
   return faults;

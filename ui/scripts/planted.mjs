@@ -15,6 +15,7 @@ const plant = (page) =>
     put('button', '', { width: '60px', height: '60px' });
     put('button', 'Longwordatlarge', { width: '200px', height: '90px', 'white-space': 'nowrap' });
     put('h2', 'Wordtoolong', { width: '60px' });
+    put('p', 'Narrowly', { width: '30px', 'overflow-wrap': 'anywhere' });
     put('p', 'pale in the dark', { color: 'light-dark(#000, #333)' });
     put('p', 'moving', { transition: 'opacity 1s' });
   });
@@ -44,6 +45,7 @@ export const planted = {
     /^light: moves: p/,
     /^light: moved div “Round /,
     /^light: a word is parted: Wordtoolong/,
+    /^light: a word is parted: Narrowly/,
     /^dark: axe color-contrast/,
     /^large: text runs out of button “Longwordatlarge”/,
   ],

@@ -325,10 +325,11 @@ export const screens = [
   { name: 'settings-leave', hash: '#/settings', steps: press('Leave the demo') },
   // In the other languages.
   ...['en-US', 'de'].flatMap((language) =>
-    [['round', '#/round'], ['sow', '#/sow/p-tomato'], ['tray', '#/tray/t-k5'], ['seed', '#/seed'], ['year', '#/year'], ['settings', '#/settings']].map(([name, hash]) => ({
+    [['round', '#/round'], ['sow', '#/sow/p-tomato'], ['tray', '#/tray/t-k5'], ['seed', '#/seed'], ['seed-buy', '#/seed/buy'], ['year', '#/year'], ['settings', '#/settings']].map(([name, hash]) => ({
       name: `${language}-${name}`,
       language,
       hash,
     })),
   ),
+  { name: 'de-answered', language: 'de', hash: '#/round', steps: press('Feucht') },
 ];

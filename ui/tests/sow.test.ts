@@ -76,7 +76,7 @@ describe('Sow', () => {
 
   it('says where none come up, and which place suits best', async () => {
     await open('#/sow/p-tomato');
-    expect(await screen.findByRole('radio', { name: /^Shed.*None come up here: too cold below 10 °C/ })).toBeVisible();
+    expect(await screen.findByRole('radio', { name: /^Shed.*None come up here: too cold below 10\s°C/ })).toBeVisible();
     expect(screen.getByRole('radio', { name: /^Propagator.*Suits best.*Up in 6 to 9 days: 22 Apr to 25 Apr/ })).toBeChecked();
   });
 

@@ -42,7 +42,7 @@ describe('a Say is filled in by the type of each argument', () => {
 
   it('in °C and mm, with the year only where it is not this one', () => {
     expect(words().say(say)).toBe(
-      'K3 11.5 °C 6 mm 60 % Thursday 14 May Wednesday 14 May 2025, 08:00 dry 1, two and no-such-word',
+      'K3 11.5\u00a0°C 6\u00a0mm 60\u00a0% Thursday 14 May Wednesday 14 May 2025, 08:00 dry 1, two and no-such-word',
     );
   });
 
@@ -50,7 +50,7 @@ describe('a Say is filled in by the type of each argument', () => {
     const made = words();
     made.use({ temperature: 'fahrenheit', length: 'inch', clock: 'h24' });
     // 11.5 °C · 9/5 + 32 = 52.7 °F; 6 / 25.4 = 0.236 in.
-    expect(made.say(say)).toContain('53 °F 0.24 in');
+    expect(made.say(say)).toContain('53\u00a0°F 0.24\u00a0in');
   });
 
   it('by plural', () => {
@@ -79,8 +79,8 @@ it('reads temperatures as they are typed', () => {
 });
 
 it('says a range with its unit once', () => {
-  expect(words().range({ min_c: 7, max_c: 20 })).toBe('7 to 20 °C');
-  expect(words().range({ min_c: 16, max_c: 16 })).toBe('16 °C');
+  expect(words().range({ min_c: 7, max_c: 20 })).toBe('7 to 20\u00a0°C');
+  expect(words().range({ min_c: 16, max_c: 16 })).toBe('16\u00a0°C');
 });
 
 it('finds by typing without case or accents', () => {

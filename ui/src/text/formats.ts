@@ -30,11 +30,13 @@ function make(language: Language): Formats {
   const time = date({ hour: 'numeric', minute: '2-digit', hour12: true });
   const numbers = [0, 1, 2].map((digits) => new Intl.NumberFormat(language, { maximumFractionDigits: digits }));
   const list = new Intl.ListFormat(language, { style: 'long', type: 'conjunction' });
+  // A day is not parted from its month.
+  const whole = (text: string) => text.replace(/(\d\.) /g, '$1\u00a0');
   // Older systems set a comma after a British weekday, which newer ones do not.
-  const plain = (text: string) => (language === 'en-GB' ? text.replace(',', '') : text);
+  const plain = (text: string) => whole(language === 'en-GB' ? text.replace(',', '') : text);
   return {
     day: (day, year) => plain((year ? longYear : long).format(day)),
-    shortDay: (day, year) => (year ? briefYear : brief).format(day),
+    shortDay: (day, year) => whole((year ? briefYear : brief).format(day)),
     monthLetter: (month) => letter.format(month),
     time12: (moment) => time.format(moment),
     number: (number, digits) => numbers[digits]?.format(number) ?? String(number),

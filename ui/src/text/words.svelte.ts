@@ -202,23 +202,23 @@ export class Words {
   }
 
   celsius(c: number): string {
-    return this.fahrenheit ? `${this.number(c * 1.8 + 32, 0)} °F` : `${this.number(c)} °C`;
+    return this.fahrenheit ? `${this.number(c * 1.8 + 32, 0)}\u00a0°F` : `${this.number(c)}\u00a0°C`;
   }
 
   /** Two temperatures, the unit said once. */
   range(range: RangeView): string {
     if (range.min_c === range.max_c) return this.celsius(range.min_c);
-    const low = this.celsius(range.min_c).replace(/ °[CF]$/, '');
+    const low = this.celsius(range.min_c).replace(/\u00a0°[CF]$/, '');
     return this.t('screen-range', { low, high: this.celsius(range.max_c) });
   }
 
   mm(mm: number): string {
-    if (!this.inches) return `${this.number(mm)} mm`;
-    return `${this.number(mm / 25.4, mm < 25.4 ? 2 : 1)} in`;
+    if (!this.inches) return `${this.number(mm)}\u00a0mm`;
+    return `${this.number(mm / 25.4, mm < 25.4 ? 2 : 1)}\u00a0in`;
   }
 
   share(share: number): string {
-    return `${this.number(share * 100, 0)} %`;
+    return `${this.number(share * 100, 0)}\u00a0%`;
   }
 
   #told(day: string): boolean {

@@ -14,5 +14,5 @@ export function packetFacts(words: Words, line: PacketLine): string {
     perhaps(words, line),
     line.seeds_left === null ? '' : words.t('packet-seeds-left', { seeds: line.seeds_left }),
   ];
-  return facts.filter(Boolean).join(' · ');
+  return facts.filter(Boolean).join('\u00a0· ');
 }

@@ -48,5 +48,5 @@ export function rowFacts(words: Words, row: PacketRow, now: string): string {
     row.f1 ? words.t('seed-first-cross') : '',
     row.treated ? words.t('seed-treated') : '',
   ];
-  return facts.filter(Boolean).join(' · ');
+  return facts.filter(Boolean).join('\u00a0· ');
 }
