@@ -12,6 +12,7 @@ export const screens = [
   { name: 'round', hash: '#/round' },
   { name: 'tour-round', scene: 'tour', hash: '#/round', steps: (page) => page.getByRole('button', { name: 'Not now' }).waitFor() },
   { name: 'tour-tray', scene: 'tour', hash: '#/tray/t-k7', steps: (page) => page.getByRole('button', { name: 'Not now' }).waitFor() },
+  { name: 'round-many', scene: 'many', hash: '#/round' },
   { name: 'round-answered', hash: '#/round', steps: press('Moist') },
   { name: 'round-empty', scene: 'empty', hash: '#/round' },
   { name: 'round-quiet', scene: 'quiet', hash: '#/round' },
@@ -134,6 +135,7 @@ export const screens = [
   { name: 'sow-batch', hash: '#/sow', steps: (page) => page.getByRole('radio', { name: 'Without seed' }).check() },
   { name: 'sow-empty', scene: 'empty', hash: '#/sow' },
   { name: 'trays', hash: '#/trays' },
+  { name: 'trays-many', scene: 'many', hash: '#/trays' },
   {
     name: 'trays-past',
     hash: '#/trays',

@@ -24,7 +24,7 @@ describe('the seed box', () => {
     expect(names()).toEqual(['Tomato ‘Used Up’']);
     await user.selectOptions(screen.getByRole('combobox', { name: 'Show' }), 'in_use');
     await user.type(screen.getByRole('searchbox', { name: 'Find a packet' }), 'tomtao');
-    expect(names()).toEqual(['Tomato ‘Amber Lantern’']);
+    await waitFor(() => expect(names()).toEqual(['Tomato ‘Amber Lantern’']));
     location.hash = '#/round';
     await screen.findByRole('heading', { name: 'Round', level: 1 });
     location.hash = '#/seed';
@@ -57,7 +57,7 @@ describe('the seed box', () => {
     }
     expect(document.querySelector('main li:last-child .sow')).toHaveAccessibleName(/^Sow it: .* 500’$/);
     await user.type(screen.getByRole('searchbox', { name: 'Find a packet' }), 'lantern');
-    expect(drawn()).toBe(first);
+    await waitFor(() => expect(drawn()).toBe(first));
   });
 });
 

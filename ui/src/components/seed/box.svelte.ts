@@ -14,6 +14,8 @@ export class Box {
   sort: Sort = $state('recent');
   filter: Filter = $state('in_use');
   typed = $state('');
+  /** What is looked for: what was typed, once that was seen. */
+  sought = $state('');
 
   /** As it is kept on this device until it is changed. */
   get kept(): { sort: string; filter: string; typed: string } {
@@ -23,22 +25,22 @@ export class Box {
   set kept(kept: Partial<Record<string, unknown>>) {
     this.sort = one(sorts, kept.sort) ?? 'recent';
     this.filter = one(filters, kept.filter) ?? 'in_use';
-    this.typed = typeof kept.typed === 'string' ? kept.typed : '';
+    this.typed = this.sought = typeof kept.typed === 'string' ? kept.typed : '';
   }
 
   /** Whether it holds back packets in use. */
   get narrow(): boolean {
-    return this.filter !== 'in_use' || this.typed.trim() !== '';
+    return this.filter !== 'in_use' || this.sought.trim() !== '';
   }
 
   showAll() {
     this.filter = 'in_use';
-    this.typed = '';
+    this.typed = this.sought = '';
   }
 
   shown(all: readonly Findable<Named>[], words: Words): PacketRow[] {
     const passing = all.filter(({ item }) => passes(item.row, this.filter));
-    const found = this.typed.trim() ? find(passing, this.typed) : passing.map(({ item }) => item);
+    const found = this.sought.trim() ? find(passing, this.sought) : passing.map(({ item }) => item);
     const order = orders((a, b) => words.compare(a.name, b.name))[this.sort];
     return (order ? found.sort(order) : found).map(({ row }) => row);
   }
