@@ -131,7 +131,7 @@ const phone = () => /Android|iPhone/.test(navigator.userAgent);
 
 function spotIn(main: HTMLElement): Spot {
   const { left, top, width, height } = main.getBoundingClientRect();
-  const seen = document.elementFromPoint?.(left + width / 2, top + height / 4)?.closest('li, article');
+  const seen = document.elementFromPoint?.(left + width / 2, top + height / 4)?.closest('article, li:has(a)');
   const link = seen?.querySelector('a[href^="#"]');
   return { top: main.scrollTop, link: link?.getAttribute('href') ?? null, high: link?.getBoundingClientRect().top ?? 0 };
 }
