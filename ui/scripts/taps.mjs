@@ -7,11 +7,11 @@
 // fails where the 98th percentile is over a tenth of a second.
 import { chromium, devices } from 'playwright-core';
 import { preview } from 'vite';
-import { everywhere } from './answers.mjs';
+import { everywhere, press } from './answers.mjs';
 
 const [what = 'round', number = '24', check] = process.argv.slice(2);
 const taps = Number(number);
-const server = await preview({ build: { outDir: 'node_modules/.screens' }, preview: { port: 0, host: '127.0.0.1' } });
+const server = await preview({ root: new URL('..', import.meta.url).pathname, build: { outDir: 'node_modules/.screens' }, preview: { port: 0, host: '127.0.0.1' } });
 const address = server.resolvedUrls.local[0];
 const browser = await chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args: ['--no-sandbox', '--headless'] });
 const phone = { width: 412, height: 915 };
@@ -47,7 +47,7 @@ async function took(page, made = taps) {
 async function answers() {
   const page = await opened('many', 'article');
   for (let tap = 0; tap < taps; tap++) {
-    await page.getByRole('button', { name: ['Moist', 'Dry', 'Wet'][tap % 3], exact: true }).first().tap();
+    await press(page, page.getByRole('button', { name: ['Moist', 'Dry', 'Wet'][tap % 3], exact: true }).first());
     await page.waitForTimeout(400);
   }
   return took(page);
