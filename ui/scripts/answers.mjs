@@ -1,4 +1,6 @@
 // The main answers of every screen, each made so often at four sizes of window.
+import { cpus } from 'node:os';
+
 const sizes = [
   { width: 412, height: 915 },
   { width: 360, height: 740 },
@@ -49,10 +51,14 @@ const answers = [
   { name: 'search: a letter', on: 'search', key },
 ];
 
-/** A table of all of them; whether one took too long. */
-export async function everywhere(opened, took, taps, only = sizes.length) {
+/** What the machine's processors have done so far: in all, and nothing. */
+const machine = () => cpus().map(({ times }) => [Object.values(times).reduce((sum, ms) => sum + ms), times.idle]).reduce(([a, b], [c, d]) => [a + c, b + d]);
+
+/** A table of all of them, or of those at the widths and with the words that SIZES and ONLY give; whether one took too long. */
+export async function everywhere(opened, took, taps) {
+  const { SIZES, ONLY = '' } = process.env;
   let over = false;
-  for (const size of sizes.slice(0, only)) {
+  for (const size of sizes.filter(({ width }) => !SIZES || SIZES.split(',').includes(String(width)))) {
     const page = await opened(size);
     await page.evaluate(() => {
       const button = document.createElement('button');
@@ -70,13 +76,14 @@ export async function everywhere(opened, took, taps, only = sizes.length) {
     };
     // What is drawn late is there before the first tap.
     await page.waitForTimeout(3000);
-    console.log(`${size.width} x ${size.height}, ms: median and 98th percentile of ${taps}; on the mean script, style, layout`);
-    for (const answer of answers) {
+    console.log(`${size.width} x ${size.height}, ms: median and 98th percentile of ${taps}; on the mean script, style, layout; how much of the machine was idle`);
+    for (const answer of answers.filter(({ name }) => name.includes(ONLY))) {
       await goes(answer.on)(page);
       await rest(page);
       if (answer.key) await page.getByRole('searchbox').fill('');
       const all = [];
       const worked = [0, 0, 0];
+      const from = machine();
       for (let turn = 0; turn < taps; turn += 1) {
         if (answer.before) {
           await answer.before(page).catch(() => undefined);
@@ -96,7 +103,8 @@ export async function everywhere(opened, took, taps, only = sizes.length) {
       all.sort((a, b) => a - b);
       const [median, p98] = [all[Math.floor(all.length / 2)], all[Math.min(all.length - 1, Math.floor(all.length * 0.98))]];
       over ||= p98 > budget;
-      console.log(`${String(median).padStart(6)} ${String(p98).padStart(6)}${p98 > budget ? ' OVER' : '     '}  ${worked.map((ms) => ms.toFixed(0).padStart(5)).join('')}  ${answer.name}`);
+      const [passed, idle] = machine().map((ms, i) => ms - from[i]);
+      console.log(`${String(median).padStart(6)} ${String(p98).padStart(6)}${p98 > budget ? ' OVER' : '     '}  ${worked.map((ms) => ms.toFixed(0).padStart(5)).join('')} ${((idle / passed) * 100).toFixed(0).padStart(5)} %  ${answer.name}`);
     }
     await page.context().close();
   }
