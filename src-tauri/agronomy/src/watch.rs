@@ -77,8 +77,9 @@ pub enum Beside {
 /// C(u, r) · B(a + k + f + r, b + t + u - r)/B(a, b) · (1 - F)^(f + r) · ∏ ΔF,
 ///
 /// all terms positive, exact for any a and b. Only ln s is integrated, over
-/// ±8 τ, and beyond while it matters, with the step min(τ, σ/√max(k, 1))/8, in
-/// logarithms. What was dug up firm is alive and comes up when its time comes.
+/// ±8 τ, and beyond while it matters, with a step of two thirds of
+/// 1/√(1/τ² + n/σ²), in which n is k + f and the u still to come, of those at
+/// most 100: as narrow as a product of so many parts can be. In logarithms. What was dug up firm is alive and comes up when its time comes.
 #[derive(Debug, Clone)]
 pub struct Posterior {
     outlook: Outlook,

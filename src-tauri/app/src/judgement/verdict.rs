@@ -41,6 +41,7 @@ pub(super) struct Judged<'a> {
     pub(super) last_sowing: Option<NaiveDate>,
     watched: Watched<'a>,
     standing: Standing,
+    /// Where the crop has its recommended warmth, and its progress a day there.
     place: Option<(&'a PlaceState, f64)>,
 }
 
@@ -126,6 +127,7 @@ impl<'a> Case<'a> {
         })
     }
 
+    /// What could be done about it.
     pub(super) fn could(&self, judged: &Judged<'a>) -> Could<'a> {
         let posterior = judged.posterior.as_ref();
         let reach_there = |posterior: &Posterior, rate: f64| {
