@@ -53,11 +53,7 @@ macro_rules! all_files {
                 $language,
                 "/later/tray.ftl"
             )),
-            include_str!(concat!(
-                "../../../../ui/src/text/",
-                $language,
-                "/tour.ftl"
-            )),
+            include_str!(concat!("../../../../ui/src/text/", $language, "/tour.ftl")),
             include_str!(concat!(
                 "../../../../ui/src/text/",
                 $language,
@@ -210,7 +206,7 @@ impl Language {
                 "later/seed.ftl",
                 "later/settings.ftl",
                 "later/sow.ftl",
-                "later/tour.ftl",
+                "tour.ftl",
                 "later/tray.ftl",
                 "later/year.ftl",
                 "screens.ftl",
