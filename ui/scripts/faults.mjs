@@ -64,7 +64,7 @@ export function layoutFaults() {
   const texts = document.createTreeWalker(scope, NodeFilter.SHOW_TEXT);
   for (let text = texts.nextNode(); text; text = texts.nextNode()) {
     const el = text.parentElement;
-    if (!el.checkVisibility() || el.closest('.heard, .skip, script, style')) continue;
+    if (!el.checkVisibility() || el.closest('.heard, .skip, .path, script, style')) continue;
     const most = el.closest('h1, h2, h3, h4, button, a, summary, legend, th') ? 12 : 11;
     for (const { 0: word, index } of text.data.matchAll(/(?<![\p{L}\u00AD])\p{L}{3,12}(?![\p{L}\u00AD])/gu)) {
       if (word.length > most) continue;
