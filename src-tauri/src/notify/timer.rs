@@ -10,11 +10,16 @@ use plumule_app::{AppError, Notice, NoticePlan};
 use std::collections::BTreeSet;
 use std::sync::mpsc::{Receiver, RecvTimeoutError, Sender, channel};
 use std::thread;
+use std::time::Duration;
 use tauri::{AppHandle, Emitter, Manager, Runtime};
 
 /// Tells the window that time has moved on, or that something was written
 /// outside it: it asks for its views again.
 pub const DUE_CHANGED: &str = "due-changed";
+
+/// So long nothing more is said before it is planned anew: the first picture
+/// and the answers of a round come first (judgement).
+const QUIET: Duration = Duration::from_secs(1);
 
 /// What wakes the timer.
 enum Word {
@@ -82,19 +87,20 @@ fn run<R: Runtime>(handle: &AppHandle<R>, delivery: &dyn Delivery, told: &Receiv
             watch.wake_at(planned.ok());
         }
         plan = false;
-        match told.recv_timeout(watch.pause(now, clock::longest_sleep())) {
-            Ok(word) => {
-                for word in std::iter::once(word).chain(told.try_iter()) {
-                    plan = true;
-                    match word {
-                        Word::Changed => {}
-                        Word::Resumed => afresh = true,
-                        Word::Tapped(tap) => answer::take(handle, delivery, &tap),
-                    }
-                }
+        let mut heard = told.recv_timeout(watch.pause(now, clock::longest_sleep()));
+        // A phone may stop the app at any moment, a desktop does not.
+        let quiet = delivery.keeps().map_or(QUIET, |_| Duration::ZERO);
+        while let Ok(word) = heard {
+            plan = true;
+            match word {
+                Word::Changed => {}
+                Word::Resumed => afresh = true,
+                Word::Tapped(tap) => answer::take(handle, delivery, &tap),
             }
-            Err(RecvTimeoutError::Timeout) => {}
-            Err(RecvTimeoutError::Disconnected) => return,
+            heard = told.recv_timeout(quiet);
+        }
+        if matches!(heard, Err(RecvTimeoutError::Disconnected)) {
+            return;
         }
     }
 }
