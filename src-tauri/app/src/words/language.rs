@@ -112,6 +112,11 @@ macro_rules! all_files {
             include_str!(concat!(
                 "../../../../ui/src/text/",
                 $language,
+                "/later/demo.ftl"
+            )),
+            include_str!(concat!(
+                "../../../../ui/src/text/",
+                $language,
                 "/later/settings.ftl"
             )),
             include_str!(concat!(

@@ -125,15 +125,3 @@ device-quiet-to = Ruhe bis
 device-quiet-hint = Keine Mitteilung in diesen Stunden. Zweimal dieselbe Zeit heißt keine Ruhe.
 device-initials = Kürzel
 device-initials-hint = Steht neben dem, was hier eingetragen wird, wo sich mehrere die Arbeit teilen.
-
-## The demo journal's places and notes
-
-demo-propagator = Anzuchtkasten
-demo-sill = Küchenfenster
-demo-shed = Schuppen
-demo-greenhouse = Gewächshaus
-demo-frame = Frühbeet
-demo-card = Pappstreifen zwischen die drei gesteckt, um sie nicht zu verwechseln.
-demo-room = Am Fenster war kein Platz mehr, also kamen diese in den Schuppen.
-demo-let-it-be = Jemand hat schon wieder nachgegossen. Bitte in Ruhe lassen.
-demo-roots = Zwei haben Wurzeln bis an den Topfrand.

@@ -125,15 +125,3 @@ device-quiet-to = Quiet until
 device-quiet-hint = No notice in these hours. The same time twice means none.
 device-initials = Initials
 device-initials-hint = Written beside what is entered here, where several share the work.
-
-## The demo journal's places and notes
-
-demo-propagator = Propagator
-demo-sill = Kitchen sill
-demo-shed = Shed
-demo-greenhouse = Greenhouse
-demo-frame = Cold frame
-demo-card = Cut a slip of card between the three so as not to mix them up.
-demo-room = No room left on the sill, so these went to the shed.
-demo-let-it-be = Somebody topped it up again. Please let it be.
-demo-roots = Two have roots to the edge of the pot.
