@@ -20,6 +20,7 @@ use plumule_journal::id::{PlaceId, TrayId};
 use plumule_journal::state::PlaceState;
 use plumule_journal::subject::{Plants, Subject};
 use plumule_journal::words::Container;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// So many trays to feel in one place are one job (judgement: more than a hand
 /// feels in passing).
@@ -33,10 +34,16 @@ pub(crate) fn round_view(picture: &Picture, now: NaiveDateTime) -> RoundView {
     let (shown, rest): (Vec<Job>, Vec<Job>) = all
         .into_iter()
         .partition(|job| nagging::shown(picture, job, now));
+    let mut of_trays: BTreeMap<TrayId, Vec<&Job>> = BTreeMap::new();
+    for job in &shown {
+        if let Some(tray) = job.tray {
+            of_trays.entry(tray).or_default().push(job);
+        }
+    }
     let places = picture
         .walk()
         .into_iter()
-        .filter_map(|place| place_round(&plan, place, &shown))
+        .filter_map(|place| place_round(&plan, place, &shown, &of_trays))
         .collect();
     let next = if shown.is_empty() {
         next(picture, &rest, now)
@@ -52,7 +59,7 @@ pub(crate) fn round_view(picture: &Picture, now: NaiveDateTime) -> RoundView {
         at: now,
         evening: rounds::evening(picture, now.date()).is_some_and(|evening| now >= evening),
         places,
-        nowhere: cards(&plan, &lost, &shown),
+        nowhere: cards(&plan, &lost, &of_trays),
         seed: shown
             .iter()
             .filter(|job| job.of_seed())
@@ -87,7 +94,12 @@ fn seed_job(plan: &Plan<'_>, job: &Job) -> SeedJob {
     }
 }
 
-fn place_round(plan: &Plan<'_>, place: &PlaceState, shown: &[Job]) -> Option<PlaceRound> {
+fn place_round(
+    plan: &Plan<'_>,
+    place: &PlaceState,
+    shown: &[Job],
+    of_trays: &BTreeMap<TrayId, Vec<&Job>>,
+) -> Option<PlaceRound> {
     let id = place.described.place;
     let here = |tray: &&LivingTray<'_>| tray.place.is_some_and(|place| place.described.place == id);
     let trays: Vec<&LivingTray<'_>> = plan.trays.iter().filter(here).collect();
@@ -97,7 +109,7 @@ fn place_round(plan: &Plan<'_>, place: &PlaceState, shown: &[Job]) -> Option<Pla
         .filter(|job| job.tray.is_none())
         .map(job_view)
         .collect();
-    let cards = cards(plan, &trays, shown);
+    let cards = cards(plan, &trays, of_trays);
     let to_feel: Vec<TrayId> = of_place
         .filter(|job| job.kind == JobKind::FeelTheCompost)
         .filter_map(|job| job.tray)
@@ -129,6 +141,7 @@ fn together(trays: &[&LivingTray<'_>], to_feel: &[TrayId]) -> Option<Say> {
     if to_feel.len() < MANY {
         return None;
     }
+    let to_feel: BTreeSet<&TrayId> = to_feel.iter().collect();
     let mut asked: Vec<&&LivingTray<'_>> = trays
         .iter()
         .filter(|tray| to_feel.contains(&tray.id))
@@ -173,9 +186,13 @@ fn size(tray: &LivingTray<'_>) -> (u8, u32) {
 }
 
 /// Trays with something due, in the order of their most pressing jobs.
-fn cards(plan: &Plan<'_>, trays: &[&LivingTray<'_>], shown: &[Job]) -> Vec<TrayCard> {
+fn cards(
+    plan: &Plan<'_>,
+    trays: &[&LivingTray<'_>],
+    of_trays: &BTreeMap<TrayId, Vec<&Job>>,
+) -> Vec<TrayCard> {
     let with_first = trays.iter().filter_map(|tray| {
-        let jobs = shown.iter().filter(|job| job.tray == Some(tray.id));
+        let jobs = of_trays.get(&tray.id)?.iter().copied();
         let views: Vec<JobView> = jobs.clone().map(job_view).collect();
         let first = jobs.map(|job| (!job.today, job.kind)).min()?;
         Some((first, card(plan, tray, views)))

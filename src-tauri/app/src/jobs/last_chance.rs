@@ -24,8 +24,7 @@ pub(super) fn job(plan: &Plan<'_>, sowing: &SowingState) -> Option<Job> {
         None => growth.fewer_than_expected(),
     };
     let behind = growth.due.d50.is_none_or(|half| half < plan.now.date());
-    let again = |other: &SowingState| other.sown.again_of == Some(id);
-    if !missing || !behind || plan.picture.sowings.values().any(again) {
+    if !missing || !behind || plan.sown_again(id).is_some() {
         return None;
     }
     let last = last_sowing(plan.picture, growth.crop, growth.sown)?;

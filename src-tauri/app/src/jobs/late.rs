@@ -40,10 +40,7 @@ pub(super) fn job(plan: &Plan<'_>, sowing: &SowingState) -> Option<Job> {
         (late, behind(growth, late, plan.now.date()))
     };
     // Sown again since it was late, that is answered.
-    let again = |other: &SowingState| {
-        other.sown.again_of == Some(id) && other.opened_by.at.local.date() >= late
-    };
-    if plan.picture.sowings.values().any(again) {
+    if plan.sown_again(id).is_some_and(|day| day >= late) {
         return None;
     }
     let counted = sowing.counts.last().map(|count| &count.at);

@@ -57,7 +57,7 @@ use crate::say::{Arg, Say};
 use crate::temperature::Temperatures;
 use crate::view::{JobKind, VerdictView};
 use crate::words;
-use chrono::NaiveDateTime;
+use chrono::{NaiveDate, NaiveDateTime};
 use plumule_journal::content::JobKey;
 use plumule_journal::id::{EntryId, PlaceId, SowingId, TrayId};
 use plumule_journal::state::SowingState;
@@ -178,6 +178,8 @@ pub(crate) struct Plan<'a> {
     pub(crate) temperatures: Temperatures<'a>,
     pub(crate) trays: Vec<LivingTray<'a>>,
     growths: BTreeMap<SowingId, Growth>,
+    /// When what was sown again or beside a sowing was last sown.
+    again: BTreeMap<SowingId, NaiveDate>,
 }
 
 impl<'a> Plan<'a> {
@@ -192,13 +194,27 @@ impl<'a> Plan<'a> {
                 Some((sowing.sown.sowing, growth))
             })
             .collect();
+        let mut again: BTreeMap<SowingId, NaiveDate> = BTreeMap::new();
+        for sowing in picture.sowings.values() {
+            if let Some(of) = sowing.sown.again_of {
+                let day = sowing.opened_by.at.local.date();
+                let last = again.entry(of).or_insert(day);
+                *last = day.max(*last);
+            }
+        }
         Self {
             picture,
             now,
             temperatures,
             trays,
             growths,
+            again,
         }
+    }
+
+    /// The last day on which more was sown in the place of a sowing, or beside it.
+    fn sown_again(&self, sowing: SowingId) -> Option<NaiveDate> {
+        self.again.get(&sowing).copied()
     }
 
     /// The growth of a living sowing.
