@@ -1,6 +1,6 @@
 //! The posterior over ln s, at points.
 
-use super::to_come::ToCome;
+use super::to_come::{LN_RANGE, ToCome};
 use super::{Counted, NEGLIGIBLE, Watched};
 use crate::normal::Mark;
 use std::f64::consts::TAU;
@@ -21,9 +21,6 @@ const MOST_POINTS: f64 = 200_000.0;
 
 /// How far beyond the usual reach the posterior is followed, in reaches.
 const FURTHEST: i32 = 5;
-
-/// The least logarithm of a number that is reckoned with as it is.
-const LN_RANGE: f64 = -600.0;
 
 #[derive(Debug, Clone, Copy)]
 struct Point {

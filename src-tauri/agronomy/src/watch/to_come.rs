@@ -13,8 +13,9 @@ pub(super) struct ToCome {
     weights: Option<Vec<f64>>,
 }
 
-/// The least a weight may be beside the greatest for sums of weights themselves.
-const LN_RANGE: f64 = -600.0;
+/// The least logarithm of a number that is reckoned with as it is: far enough
+/// above the smallest float.
+pub(super) const LN_RANGE: f64 = -600.0;
 
 impl ToCome {
     /// With `alive` known alive and `dead` known dead of the seeds that share π.
