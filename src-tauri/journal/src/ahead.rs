@@ -44,20 +44,40 @@ pub(crate) fn ahead<T: Send, E: Send>(
     })
 }
 
-/// The same on this thread: another is not worth its while for little.
+/// Gives pieces to another thread to work on and takes them back in their
+/// order; meanwhile this one gives the next and takes the last.
 ///
 /// # Errors
-/// As [`ahead`].
-pub(crate) fn at_once<T, E>(
-    make: impl FnOnce(Give<T>) -> Result<(), E>,
-    mut take: impl FnMut(T) -> Result<(), E>,
+/// What the giving or the taking fails with first.
+pub(crate) fn meanwhile<I: Send, O: Send, E>(
+    pieces: impl Iterator<Item = Result<I, E>>,
+    work: impl Fn(I) -> O + Send,
+    mut take: impl FnMut(O) -> Result<(), E>,
 ) -> Result<(), E> {
-    let mut taken = Ok(());
-    let made = make(&mut |piece, _| {
-        taken = take(piece);
-        taken.is_ok()
-    });
-    taken.and(made)
+    thread::scope(|scope| {
+        let (to, given) = sync_channel(1);
+        let (back, from) = sync_channel(1);
+        let worker = scope.spawn(move || {
+            // Nobody takes any more after an error.
+            given
+                .into_iter()
+                .all(|piece| back.send(work(piece)).is_ok())
+        });
+        for (number, piece) in pieces.enumerate() {
+            // If this fails the worker has panicked, which comes out below.
+            let _ = to.send(piece?);
+            if number > 0
+                && let Ok(done) = from.recv()
+            {
+                take(done)?;
+            }
+        }
+        drop(to);
+        from.into_iter().try_for_each(take)?;
+        worker
+            .join()
+            .map_or_else(|panic| resume_unwind(panic), |_| Ok(()))
+    })
 }
 
 #[cfg(test)]
@@ -81,8 +101,7 @@ mod tests {
             Ok(())
         };
         assert_eq!(ahead(hundred, &mut take), Err("made"));
-        assert_eq!(at_once(hundred, &mut take), Err("made"));
-        assert_eq!(taken, (0..100).chain(0..100).collect::<Vec<_>>());
+        assert_eq!(taken, (0..100).collect::<Vec<_>>());
     }
 
     #[test]
@@ -93,7 +112,45 @@ mod tests {
             if taken % 3 == 0 { Err("full") } else { Ok(()) }
         };
         assert_eq!(ahead(hundred, &mut take), Err("full"));
-        assert_eq!(at_once(hundred, &mut take), Err("full"));
+        let numbers = || (0..100).map(Ok);
+        assert_eq!(
+            meanwhile(numbers(), |number| number, &mut take),
+            Err("full")
+        );
         assert_eq!(taken, 6);
+    }
+
+    #[test]
+    fn what_is_worked_on_meanwhile_comes_back_in_its_order() {
+        for many in [0, 1, 2, 100] {
+            let mut taken = Vec::new();
+            let pieces = (0..many).map(Ok::<u32, &str>).chain([Err("given")]);
+            let took = meanwhile(
+                pieces,
+                |number| 2 * number,
+                |number| {
+                    taken.push(number);
+                    Ok(())
+                },
+            );
+            assert_eq!(took, Err("given"));
+            // The last two are still away when the giving fails.
+            let last = many.saturating_sub(1);
+            assert_eq!(
+                taken,
+                (0..last).map(|number| 2 * number).collect::<Vec<_>>()
+            );
+        }
+        let mut sum = 0;
+        let pieces = (1..=100).map(Ok::<u32, &str>);
+        let took = meanwhile(
+            pieces,
+            |number| number,
+            |number| {
+                sum += number;
+                Ok(())
+            },
+        );
+        assert_eq!((took, sum), (Ok(()), 5050));
     }
 }

@@ -1,18 +1,19 @@
 //! The one door for writing: check, append, fold, and say what was touched,
 //! for the caller to commit.
 
-use crate::check::settle::{Before, How, settle};
+use crate::check::settle::{Changes, How, settle};
 use crate::check::{self, Check, refuse};
 use crate::content::Content;
 use crate::entry::{Draft, Entry, MAX_COUNTER, MAX_LINE};
 use crate::error::{Error, Question};
 use crate::id::{DeviceId, EntryId, Ids};
 use crate::stamp::{Happened, Stamp};
-use crate::store::{add, project, read};
+use crate::store::add::{self, Adding};
+use crate::store::{project, read};
 use crate::subject::Subject;
 use crate::wish::Answer;
 use rusqlite::Connection;
-use std::collections::BTreeSet;
+use std::collections::{BTreeSet, btree_map};
 use std::sync::Arc;
 
 /// An act being written, within a transaction that its caller commits if it
@@ -25,7 +26,7 @@ pub(crate) struct Door<'c> {
     act: Option<EntryId>,
     seq: i64,
     lamport: i64,
-    before: Before,
+    changes: Changes,
     /// Of those, the ones to which something happened later than now.
     ahead: BTreeSet<Subject>,
     touched: BTreeSet<Subject>,
@@ -50,7 +51,7 @@ impl<'c> Door<'c> {
             act: None,
             seq,
             lamport,
-            before: Before::new(),
+            changes: Changes::new(),
             ahead: BTreeSet::new(),
             touched: BTreeSet::new(),
             questions: Vec::new(),
@@ -114,30 +115,40 @@ impl<'c> Door<'c> {
         }
         let entry = Arc::new(read::parse(&line)?);
         let nr = add::next(self.db)?;
-        if !add::entry(self.db, nr, &entry, &entry.hash())? {
+        if !Adding::to(self.db)?.entry(nr, &entry, &entry.hash())? {
             return Err(Error::Damaged("a new line was there already".to_owned()));
         }
-        let mut batch = project::Batch::new(self.db);
+        let mut batch = project::Batch::of_one(self.db);
         batch.entry(nr, &entry)?;
         let now = *happened == self.stamp.happened();
-        for subject in batch.touched() {
-            if !self.before.contains_key(&subject) {
-                let state = read::state(self.db, subject)?;
-                self.before.insert(subject, state);
-                let last_ms = read::last_ms(self.db, subject)?.unwrap_or(i64::MIN);
-                if now && last_ms > self.stamp.now.timestamp_millis() {
-                    self.ahead.insert(subject);
+        for (subject, change) in batch.changes()? {
+            self.touched.insert(subject);
+            let Some(change) = change else {
+                continue;
+            };
+            match self.changes.entry(subject) {
+                btree_map::Entry::Occupied(mut earlier) => earlier.get_mut().after = change.after,
+                btree_map::Entry::Vacant(first) => {
+                    if now && change.last_ms > Some(self.stamp.now.timestamp_millis()) {
+                        self.ahead.insert(subject);
+                    }
+                    first.insert(change);
                 }
             }
         }
-        self.touched.extend(batch.finish()?);
         Ok(())
     }
 
     /// Written, unless it does not add up, or asks something that was not yet
     /// answered.
     pub fn close(mut self, how: How, confirmed: bool) -> Result<Answer, Error> {
-        settle(self.db, &self.before, &self.ahead, how, &mut self.questions)?;
+        settle(
+            self.db,
+            &self.changes,
+            &self.ahead,
+            how,
+            &mut self.questions,
+        )?;
         if !confirmed && !self.questions.is_empty() {
             return Ok(Answer::AsksFirst(self.questions));
         }

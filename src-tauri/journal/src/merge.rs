@@ -5,7 +5,8 @@ use crate::ahead::{Give, ahead};
 use crate::entry::{Entry, Hashed};
 use crate::error::Error;
 use crate::id::DeviceId;
-use crate::store::{add, project};
+use crate::store::add::{self, Adding};
+use crate::store::project;
 use crate::wish::Report;
 use rusqlite::Connection;
 use std::sync::Arc;
@@ -13,6 +14,7 @@ use std::sync::Arc;
 /// A union in the making, inside a transaction that its caller commits.
 pub(crate) struct Union<'c> {
     db: &'c Connection,
+    adding: Adding<'c>,
     own: DeviceId,
     /// Number of the next entry that is new.
     next: i64,
@@ -25,10 +27,11 @@ impl<'c> Union<'c> {
     pub fn into(db: &'c Connection, own: DeviceId) -> Result<Self, Error> {
         Ok(Self {
             db,
+            adding: Adding::to(db)?,
             own,
             next: add::next(db)?,
             report: Report::default(),
-            batch: project::Batch::new(db),
+            batch: project::Batch::of_many(db)?,
         })
     }
 
@@ -41,7 +44,7 @@ impl<'c> Union<'c> {
     pub fn entry(&mut self, entry: &Arc<Entry>, hash: &[u8; 32]) -> Result<bool, Error> {
         let (db, report) = (self.db, &mut self.report);
         let clash = entry.device == self.own && add::number_taken(db, entry.device, entry.seq)?;
-        if !add::entry(db, self.next, entry, hash)? {
+        if !self.adding.entry(self.next, entry, hash)? {
             report.known += 1;
             return Ok(false);
         }

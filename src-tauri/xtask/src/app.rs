@@ -29,10 +29,20 @@ pub fn for_tests(house: &House, words: Words) -> Result<PathBuf, String> {
 /// # Errors
 /// All that cargo printed; that the test clock is in it.
 pub fn for_people(house: &House, words: Words) -> Result<PathBuf, String> {
+    for_people_and(house, &[], words)
+}
+
+/// The same with other programs, built alike.
+///
+/// # Errors
+/// As [`for_people`].
+pub fn for_people_and(house: &House, others: &[&str], words: Words) -> Result<PathBuf, String> {
     ui::built(house, words)?;
+    let programs = std::iter::once(&"plumule").chain(others);
+    let named = programs.flat_map(|name| ["-p", name, "--bin", name]);
     house
-        .cargo(["build", "--locked", "--release", "-p", "plumule"])
-        .args(["--bin", "plumule"])
+        .cargo(["build", "--locked", "--release"])
+        .args(named)
         .run(words)?;
     let released = binary(house, "release");
     without(&read(&released)?)?;

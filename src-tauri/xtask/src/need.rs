@@ -30,6 +30,9 @@ pub const TO_TEST: &[&str] = &[
     "zbar-tools",
 ];
 
+/// To measure it: what slows a disk down.
+pub const TO_MEASURE: &[&str] = &["strace"];
+
 /// Node as Vite asks for it, npm as it comes with that Node.
 const NODE: (u32, u32) = (20, 19);
 const NPM: (u32, u32) = (10, 0);

@@ -3,8 +3,9 @@
 
 use crate::error::Error;
 use crate::finding::{Finding, Findings};
+use crate::store::add::Adding;
 use crate::store::walk::{Found, walk};
-use crate::store::{add, open, project};
+use crate::store::{open, project};
 use rusqlite::Connection;
 use sha2::{Digest, Sha256};
 use std::collections::BTreeSet;
@@ -40,16 +41,18 @@ fn fail(findings: &mut Findings, error: &Error) {
 /// A journal in memory with the entries that are as they were written.
 fn anew(db: &Connection) -> Result<Connection, Error> {
     let anew = open::in_memory()?;
+    let mut adding = Adding::to(&anew)?;
     let mut failed = Ok(());
     walk(db, &mut |found| {
         if let Found::Row(row) = found
             && let Some(entry) = row.entry.filter(|_| row.hash_right)
         {
-            failed = add::entry(&anew, row.nr, &entry, &entry.hash()).map(drop);
+            failed = adding.entry(row.nr, &entry, &entry.hash()).map(drop);
         }
         failed.is_ok()
     });
     failed?;
+    drop(adding);
     project::rebuild(&anew)?;
     Ok(anew)
 }

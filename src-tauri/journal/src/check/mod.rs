@@ -108,14 +108,12 @@ pub(crate) fn content(check: &mut Check, content: &Content) -> Result<(), Error>
         C::Reserved(what) => plan::reserved(check, what),
         C::TrayDescribed(what) => tray::described(check, what),
         C::TrayMoved(what) => {
-            living_tray(check, what.tray)?;
+            usable_tray(check, what.tray)?;
             usable_place(check, what.place)
         }
-        C::CoverChanged(what) => living_tray(check, what.tray).map(drop),
-        C::TrayEmptied(what) | C::Fed(what) | C::HardenedOff(what) => {
-            living_tray(check, what.tray).map(drop)
-        }
-        C::Sheltered(what) => living_tray(check, what.tray).map(drop),
+        C::CoverChanged(what) => usable_tray(check, what.tray),
+        C::TrayEmptied(what) | C::Fed(what) | C::HardenedOff(what) => usable_tray(check, what.tray),
+        C::Sheltered(what) => usable_tray(check, what.tray),
         C::Aired(what) => place(check, what.place).map(drop),
         C::Felt(what) => round::felt(check, what),
         C::ReadingTaken(what) => round::reading(check, what),
@@ -190,6 +188,14 @@ fn usable_place(check: &Check, id: PlaceId) -> Result<(), Error> {
         );
     }
     Ok(())
+}
+
+/// The tray is in use: its state is read only to say why it is not.
+fn usable_tray(check: &Check, id: TrayId) -> Result<(), Error> {
+    match read::alive(check.db, Subject::Tray(id))? {
+        Some(true) => Ok(()),
+        _ => living_tray(check, id).map(drop),
+    }
 }
 
 fn living_tray(check: &Check, id: TrayId) -> Result<TrayState, Error> {

@@ -1,6 +1,6 @@
 //! What is said on the round: feeling, readings, heat off, jobs.
 
-use super::{AHEAD_DAYS, Check, known, living_tray, place, refuse, refuse_with};
+use super::{AHEAD_DAYS, Check, known, place, refuse, refuse_with, usable_tray};
 use crate::content::{Felt, HeatBack, HeatOff, JobKey, RangeC, ReadingTaken, Shown};
 use crate::error::{Error, Question, Value};
 use crate::store::read;
@@ -50,7 +50,7 @@ pub(super) fn felt(check: &Check, what: &Felt) -> Result<(), Error> {
     if what.feel.is_none() && what.water.is_none() {
         return refuse("felt_nothing");
     }
-    living_tray(check, what.tray).map(drop)
+    usable_tray(check, what.tray)
 }
 
 pub(super) fn reading(check: &mut Check, what: &ReadingTaken) -> Result<(), Error> {

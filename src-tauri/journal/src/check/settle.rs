@@ -6,13 +6,14 @@ use super::{number, refuse, refuse_with};
 use crate::error::{Error, Question, Value};
 use crate::fold::State;
 use crate::state::{Mark, Parent, PlantsState, Problem, SowingState, TrayState};
+use crate::store::project::Change;
 use crate::store::read;
 use crate::subject::{Plants, Subject};
 use rusqlite::Connection;
 use std::collections::{BTreeMap, BTreeSet};
 
-/// The states before an act of all that it touched.
-pub(crate) type Before = BTreeMap<Subject, Option<State>>;
+/// The states that an act changed.
+pub(crate) type Changes = BTreeMap<Subject, Change>;
 
 /// How the act came about.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -30,13 +31,14 @@ pub(crate) enum How {
 /// clocks nobody knows which is wrong, and the grower is at the bench.
 pub(crate) fn settle(
     db: &Connection,
-    before: &Before,
+    changes: &Changes,
     ahead: &BTreeSet<Subject>,
     how: How,
     questions: &mut Vec<Question>,
 ) -> Result<(), Error> {
-    for (subject, before) in before {
-        let Some(after) = read::state(db, *subject)? else {
+    for (subject, change) in changes {
+        let Change { before, after, .. } = change;
+        let Some(after) = after else {
             continue;
         };
         let was_alive = before.as_ref().is_some_and(State::alive);
@@ -45,16 +47,16 @@ pub(crate) fn settle(
         let ahead = ahead.contains(subject);
         if how != How::Withdrawn {
             if !ahead {
-                dates(before.as_ref(), &after)?;
+                dates(before.as_ref(), after)?;
             }
             if let Some(plants) = after.plants() {
                 if !ahead {
                     problems(how, before_plants, plants)?;
                 }
-                numbers(before_plants, &after, plants, questions);
+                numbers(before_plants, after, plants, questions);
             }
         }
-        match &after {
+        match after {
             State::Tray(tray) => {
                 if after.alive() {
                     tray_in_use(db, *subject, before.as_ref(), tray)?;

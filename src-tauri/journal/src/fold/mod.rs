@@ -134,6 +134,15 @@ pub(crate) fn fold(subject: Subject, held: &[Held]) -> Option<State> {
     }
 }
 
+/// The state with one more that happened after all that made it, the same as
+/// folding all of them; none where all of them are needed for that.
+pub(crate) fn then(state: &State, held: &Held) -> Option<State> {
+    match state {
+        State::Tray(state) => tray::then(state, held).map(State::Tray),
+        _ => None,
+    }
+}
+
 /// Whether a content is about these plants.
 fn about(plants: Plants, content: &crate::content::Content) -> bool {
     use crate::content::Content as C;

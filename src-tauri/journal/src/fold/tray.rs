@@ -57,6 +57,25 @@ pub(super) fn fold(id: TrayId, held: &[Held]) -> Option<TrayState> {
     (known || others).then_some(state)
 }
 
+/// A tray in use with one more of what is done to it day by day.
+pub(super) fn then(state: &TrayState, held: &Held) -> Option<TrayState> {
+    let content = held.content()?;
+    let daily = matches!(
+        content,
+        Content::TrayMoved(_)
+            | Content::CoverChanged(_)
+            | Content::Felt(_)
+            | Content::Fed(_)
+            | Content::HardenedOff(_)
+            | Content::Sheltered(_)
+    );
+    (daily && state.emptied.is_none()).then(|| {
+        let mut state = state.clone();
+        add(state.described.tray, &mut state, held, content);
+        state
+    })
+}
+
 /// Adds what a content says about the tray; whether it says anything.
 fn add(id: TrayId, state: &mut TrayState, held: &Held, content: &Content) -> bool {
     let mark = || held.mark();

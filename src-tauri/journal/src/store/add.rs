@@ -3,7 +3,7 @@
 use crate::entry::Entry;
 use crate::error::Error;
 use crate::id::{DeviceId, EntryId};
-use rusqlite::{Connection, OptionalExtension};
+use rusqlite::{CachedStatement, Connection, OptionalExtension};
 
 /// The number of the next entry. Numbers follow one another: a line that is
 /// there already must not use one up, as the number that AUTOINCREMENT gives
@@ -14,17 +14,18 @@ pub(crate) fn next(db: &Connection) -> Result<i64, Error> {
         .query_row([], |row| row.get(0))?)
 }
 
-/// Adds an entry under a number, with the hash of its line; false if the same
-/// line is there already.
-pub(crate) fn entry(
-    db: &Connection,
-    nr: i64,
-    entry: &Entry,
-    hash: &[u8; 32],
-) -> Result<bool, Error> {
-    let added = db
-        .prepare_cached(include_str!("add.sql"))?
-        .execute(rusqlite::params![
+/// Adds entries, one or many.
+pub(crate) struct Adding<'c>(CachedStatement<'c>);
+
+impl<'c> Adding<'c> {
+    pub fn to(db: &'c Connection) -> Result<Self, Error> {
+        Ok(Self(db.prepare_cached(include_str!("add.sql"))?))
+    }
+
+    /// Adds an entry under a number, with the hash of its line; false if the
+    /// same line is there already.
+    pub fn entry(&mut self, nr: i64, entry: &Entry, hash: &[u8; 32]) -> Result<bool, Error> {
+        let added = self.0.execute(rusqlite::params![
             nr,
             &hash[..],
             blob(entry.id),
@@ -35,7 +36,8 @@ pub(crate) fn entry(
             entry.kind,
             entry.line,
         ])?;
-    Ok(added == 1)
+        Ok(added == 1)
+    }
 }
 
 /// Whether a line with this hash is there.

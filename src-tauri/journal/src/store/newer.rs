@@ -3,7 +3,8 @@
 
 use crate::entry::Entry;
 use crate::error::Error;
-use crate::store::{add, open, project};
+use crate::store::add::{self, Adding};
+use crate::store::{open, project};
 use rusqlite::{Connection, OpenFlags};
 use std::path::Path;
 
@@ -20,7 +21,7 @@ pub(crate) fn read(path: &Path) -> Result<Connection, Error> {
         let line = row.get_ref(0)?.as_str().map_err(rusqlite::Error::from)?;
         if let Ok(entry) = Entry::parse(line) {
             let nr = add::next(&tx)?;
-            add::entry(&tx, nr, &entry, &entry.hash())?;
+            Adding::to(&tx)?.entry(nr, &entry, &entry.hash())?;
         }
     }
     project::rebuild(&tx)?;

@@ -11,7 +11,7 @@ const APPLICATION_ID: i64 = 0x504c_554d;
 /// Version of `entries.sql`; a greater one is refused.
 const ENTRIES_VERSION: i64 = 1;
 /// Version of `projections.sql` and the folds; another one is made anew.
-const PROJECTION_VERSION: i64 = 10;
+const PROJECTION_VERSION: i64 = 11;
 
 /// Each with its reason.
 const PRAGMAS: &[(&str, &str)] = &[

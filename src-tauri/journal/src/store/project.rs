@@ -1,11 +1,11 @@
 //! Keeping the projections: rows for each root entry, a state for each
 //! subject. There is one way only: what changed is made anew from the entries.
 
-use crate::ahead::{Give, ahead, at_once};
+use crate::ahead::meanwhile;
 use crate::content::Content;
 use crate::entry::Entry;
 use crate::error::Error;
-use crate::fold::{self, Held};
+use crate::fold::{self, Held, State};
 use crate::id::EntryId;
 use crate::state::Reading;
 use crate::store::{add, read};
@@ -25,9 +25,9 @@ type Touched = BTreeMap<Subject, bool>;
 /// much again (judgement: a phone has room for it).
 const MOST_BYTES: usize = 16 << 20;
 
-/// Subjects folded at once, on another thread: more than an act touches, and
-/// their entries little to hold (judgement).
-const MANY: usize = 256;
+/// Subjects folded at once, on another thread: enough that neither waits long,
+/// and their entries little to hold (judgement).
+const MANY: usize = 128;
 
 /// A root, as it holds, that touches a subject.
 struct Touch {
@@ -37,12 +37,31 @@ struct Touch {
     held: Held,
 }
 
+/// A row of `touches`: whether it weighs, when (ms), number of the entry.
+type Row = (bool, i64, i64);
+
+impl Touch {
+    fn row(&self) -> Row {
+        (self.weighs, self.at_ms, self.nr)
+    }
+}
+
 /// A state as it is stored.
 struct Stored {
     alive: bool,
     /// When the last that made it happened.
     last_ms: i64,
     json: String,
+    /// Of a tray.
+    code: Option<String>,
+}
+
+/// What became of a state.
+pub(crate) struct Change {
+    pub before: Option<State>,
+    /// When the last that made it before happened (ms).
+    pub last_ms: Option<i64>,
+    pub after: Option<State>,
 }
 
 /// When it happened, as it holds: milliseconds since 1970 UTC.
@@ -124,27 +143,47 @@ fn job(
     Ok(())
 }
 
-/// The state that those entries make, as it is stored.
-fn state(subject: Subject, held: &[Held]) -> Result<Option<Stored>, Error> {
-    let Some(state) = fold::fold(subject, held) else {
-        return Ok(None);
-    };
+impl Stored {
+    fn of(state: &State, last_ms: i64) -> Result<Self, Error> {
+        Ok(Self {
+            alive: state.alive(),
+            last_ms,
+            json: state.to_json()?,
+            code: match state {
+                State::Tray(tray) => Some(tray.described.code.clone()),
+                _ => None,
+            },
+        })
+    }
+}
+
+/// The state that those entries make, and when the last that did happened.
+fn state(subject: Subject, held: &[Held]) -> Option<(State, i64)> {
     let makes = |held: &&Held| {
         held.content()
             .is_some_and(|content| touches(content).get(&subject) == Some(&true))
     };
-    Ok(Some(Stored {
-        alive: state.alive(),
-        last_ms: held.iter().filter(makes).map(at_ms).max().unwrap_or(0),
-        json: state.to_json()?,
-    }))
+    let state = fold::fold(subject, held)?;
+    let last_ms = held.iter().filter(makes).map(at_ms).max().unwrap_or(0);
+    Some((state, last_ms))
 }
 
-/// Rows of `touches`: whether it weighs, when (ms), number of the entry.
+/// What makes a state: what is there, and the newly touching.
+fn held(db: &Connection, subject: Subject, new: &[Touch]) -> Result<Vec<Held>, Error> {
+    let weighing = new.iter().filter(|touch| touch.weighs);
+    let weighing: Vec<Held> = weighing.map(|touch| touch.held.clone()).collect();
+    if weighing.is_empty() {
+        return Ok(weighing);
+    }
+    let mut held = read::held(db, subject)?;
+    held.extend(weighing);
+    Ok(held)
+}
+
 fn keep_touches(
     db: &Connection,
     subject: Subject,
-    rows: impl IntoIterator<Item = (bool, i64, i64)>,
+    rows: impl IntoIterator<Item = Row>,
 ) -> Result<(), Error> {
     let mut touch = db.prepare_cached(
         "INSERT INTO touches (subject, weighs, at_ms, entry) VALUES (?1, ?2, ?3, ?4)",
@@ -167,7 +206,8 @@ fn keep_state(db: &Connection, subject: Subject, state: Option<Stored>) -> Resul
             fold::kind(subject),
             state.alive,
             state.last_ms,
-            state.json
+            state.json,
+            state.code
         ])?;
     Ok(())
 }
@@ -176,6 +216,8 @@ fn keep_state(db: &Connection, subject: Subject, state: Option<Stored>) -> Resul
 /// or whenever as many were read as are kept in mind.
 pub(crate) struct Batch<'c> {
     db: &'c Connection,
+    /// The roots that have amendments; none: that is looked up for each.
+    amended: Option<BTreeSet<EntryId>>,
     /// Still to be written and folded.
     touched: BTreeMap<Subject, Vec<Touch>>,
     bytes: usize,
@@ -183,9 +225,20 @@ pub(crate) struct Batch<'c> {
 }
 
 impl<'c> Batch<'c> {
-    pub fn new(db: &'c Connection) -> Self {
+    /// For an entry of an act.
+    pub fn of_one(db: &'c Connection) -> Self {
+        Self::new(db, None)
+    }
+
+    /// For the entries of a journal.
+    pub fn of_many(db: &'c Connection) -> Result<Self, Error> {
+        Ok(Self::new(db, Some(read::amended(db)?)))
+    }
+
+    fn new(db: &'c Connection, amended: Option<BTreeSet<EntryId>>) -> Self {
         Self {
             db,
+            amended,
             touched: BTreeMap::new(),
             bytes: 0,
             folded: BTreeSet::new(),
@@ -197,7 +250,11 @@ impl<'c> Batch<'c> {
         if let Some(Content::Amended(amended)) = &entry.content {
             self.amendment(nr, entry, amended.root)?;
         } else {
-            let amendments = read::amendments(self.db, entry.id)?;
+            let amended = self.amended.as_ref();
+            let amendments = match amended.is_none_or(|all| all.contains(&entry.id)) {
+                true => read::amendments(self.db, entry.id)?,
+                false => Vec::new(),
+            };
             let held = Held {
                 entry: Arc::clone(entry),
                 amendment: amendments.last().cloned(),
@@ -226,6 +283,9 @@ impl<'c> Batch<'c> {
                 &entry.hash()[..],
                 nr
             ])?;
+        if let Some(amended) = &mut self.amended {
+            amended.insert(of);
+        }
         let amendments = read::amendments(self.db, of)?;
         let before = amendments.iter().rfind(|it| it.line != entry.line);
         for (nr, held) in read::roots(self.db, of)? {
@@ -286,63 +346,42 @@ impl<'c> Batch<'c> {
         Ok(())
     }
 
-    /// What was touched and is still to be folded.
-    pub fn touched(&self) -> impl Iterator<Item = Subject> {
-        self.touched.keys().copied()
-    }
-
     /// Folds what was touched since the last time.
     fn fold(&mut self) -> Result<(), Error> {
         self.bytes = 0;
+        let db = self.db;
         let mut touched = std::mem::take(&mut self.touched).into_iter().peekable();
-        while touched.peek().is_some() {
-            self.fold_some(touched.by_ref().take(MANY))?;
-        }
-        Ok(())
-    }
-
-    fn fold_some(
-        &mut self,
-        touched: impl Iterator<Item = (Subject, Vec<Touch>)>,
-    ) -> Result<(), Error> {
-        let mut all = Vec::new();
-        for (subject, mut new) in touched {
-            // As the table is ordered, which takes them sooner so.
-            new.sort_by_key(|touch| (touch.weighs, touch.at_ms, touch.nr));
-            let weighing = new.iter().filter(|touch| touch.weighs);
-            let weighing: Vec<Held> = weighing.map(|touch| touch.held.clone()).collect();
-            let held = if weighing.is_empty() {
-                weighing
-            } else {
-                let mut held = read::held(self.db, subject)?;
-                held.extend(weighing);
-                held
-            };
-            let rows = new.iter().map(|it| (it.weighs, it.at_ms, it.nr));
-            all.push((subject, rows.collect(), held));
-        }
-        let many = all.len() == MANY;
-        let fold = |give: Give<_>| {
-            for (subject, rows, held) in all {
-                let weighs = !held.is_empty();
-                let state = weighs.then(|| state(subject, &held)).transpose()?;
-                let bytes = state.iter().flatten().map(|it| it.json.len()).sum();
-                if !give((subject, rows, state), bytes) {
-                    break;
+        let some = std::iter::from_fn(|| {
+            touched.peek()?;
+            let some = touched.by_ref().take(MANY);
+            Some(
+                some.map(|(subject, new)| ToFold::of(db, subject, new))
+                    .collect(),
+            )
+        });
+        let fold = |some: Vec<ToFold>| some.into_iter().map(ToFold::fold).collect();
+        meanwhile(some, fold, |folded: Vec<_>| {
+            for one in folded {
+                let (subject, rows, state) = one?;
+                keep_touches(db, subject, rows)?;
+                self.folded.insert(subject);
+                if let Some(state) = state {
+                    keep_state(db, subject, state)?;
                 }
             }
             Ok(())
+        })
+    }
+
+    /// Folds the little that one entry touches, and tells what changed; what
+    /// only has it in its timeline did not.
+    pub fn changes(self) -> Result<BTreeMap<Subject, Option<Change>>, Error> {
+        let change = |(subject, new): (Subject, Vec<Touch>)| {
+            let change = change(self.db, subject, &new)?;
+            keep_touches(self.db, subject, new.iter().map(Touch::row))?;
+            Ok((subject, change))
         };
-        let keep = |(subject, rows, state): (Subject, Vec<_>, Option<_>)| {
-            keep_touches(self.db, subject, rows)?;
-            self.folded.insert(subject);
-            state.map_or(Ok(()), |state| keep_state(self.db, subject, state))
-        };
-        if many {
-            ahead(fold, keep)
-        } else {
-            at_once(fold, keep)
-        }
+        self.touched.into_iter().map(change).collect()
     }
 
     /// Folds the rest; all that was touched.
@@ -352,12 +391,79 @@ impl<'c> Batch<'c> {
     }
 }
 
+/// Touches of a subject on their way, in the order of their table, which takes
+/// them sooner so, and what its state is made from.
+struct ToFold {
+    subject: Subject,
+    rows: Vec<Row>,
+    held: Vec<Held>,
+}
+
+impl ToFold {
+    fn of(db: &Connection, subject: Subject, mut new: Vec<Touch>) -> Result<Self, Error> {
+        new.sort_by_key(Touch::row);
+        let held = held(db, subject, &new)?;
+        let rows = new.iter().map(Touch::row).collect();
+        Ok(Self {
+            subject,
+            rows,
+            held,
+        })
+    }
+
+    /// The state only if something that weighs is new.
+    fn fold(self) -> Result<Folded, Error> {
+        let weighs = !self.held.is_empty();
+        let stored = || {
+            let state = state(self.subject, &self.held);
+            state
+                .map(|(state, last_ms)| Stored::of(&state, last_ms))
+                .transpose()
+        };
+        let state = weighs.then(stored).transpose()?;
+        Ok((self.subject, self.rows, state))
+    }
+}
+
+/// A subject, its new touches and its state, if that was made.
+type Folded = (Subject, Vec<Row>, Option<Option<Stored>>);
+
+/// Makes a state anew; none if none of those weighs. What happened after all
+/// that is there, as nearly all that is written did, need not read that again.
+fn change(db: &Connection, subject: Subject, new: &[Touch]) -> Result<Option<Change>, Error> {
+    if !new.iter().any(|touch| touch.weighs) {
+        return Ok(None);
+    }
+    let (before, last_ms) = read::state_until(db, subject)?.unzip();
+    let later = match (&before, new) {
+        (Some(before), [touch])
+            if touch.held.amendment.is_none() && Some(touch.at_ms) > last_ms =>
+        {
+            fold::then(before, &touch.held).map(|state| (state, touch.at_ms))
+        }
+        _ => None,
+    };
+    let after = match later {
+        Some(after) => Some(after),
+        None => state(subject, &held(db, subject, new)?),
+    };
+    let stored = after
+        .as_ref()
+        .map(|(state, last_ms)| Stored::of(state, *last_ms));
+    keep_state(db, subject, stored.transpose()?)?;
+    Ok(Some(Change {
+        before,
+        last_ms,
+        after: after.map(|(state, _)| state),
+    }))
+}
+
 /// Throws the projections away and makes them again from the entries.
 pub(crate) fn rebuild(db: &Connection) -> Result<(), Error> {
     for table in TABLES {
         db.execute(&format!("DELETE FROM {table}"), [])?;
     }
-    let mut batch = Batch::new(db);
+    let mut batch = Batch::of_many(db)?;
     let mut query = db.prepare("SELECT nr, line FROM entries ORDER BY nr")?;
     let mut found = query.query([])?;
     while let Some(row) = found.next()? {

@@ -45,11 +45,14 @@ CREATE TABLE states (
   -- When the last thing that made its state happened: milliseconds since 1970 UTC.
   last_ms INTEGER NOT NULL,
   -- The state as JSON.
-  state TEXT NOT NULL
+  state TEXT NOT NULL,
+  -- Of a tray: its code, as two are compared.
+  code TEXT
 ) STRICT;
 
 -- Opening the round reads these and nothing of the past.
-CREATE INDEX states_living ON states (kind, last_ms) WHERE alive = 1;
+-- A code that may be taken is looked for among those of living trays alone.
+CREATE INDEX states_living ON states (kind, last_ms, code) WHERE alive = 1;
 CREATE INDEX states_past ON states (kind, last_ms) WHERE alive = 0;
 
 -- What other packets of a crop taught, and which may be sown in place of one.

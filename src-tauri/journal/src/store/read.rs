@@ -12,7 +12,7 @@ use chrono::{Duration, NaiveDate, NaiveTime};
 use rusqlite::types::ValueRef;
 use rusqlite::{Connection, OptionalExtension, Row, params};
 use serde::de::DeserializeOwned;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 /// The living of a kind.
@@ -155,12 +155,7 @@ pub(crate) fn amendments(db: &Connection, root: EntryId) -> Result<Vec<Arc<Entry
 
 /// The state of a subject.
 pub(crate) fn state(db: &Connection, subject: Subject) -> Result<Option<State>, Error> {
-    let text: Option<String> = db
-        .prepare_cached("SELECT state FROM states WHERE subject = ?1")?
-        .query_row([subject], |row| row.get(0))
-        .optional()?;
-    text.map(|text| State::from_json(subject, &text))
-        .transpose()
+    Ok(state_until(db, subject)?.map(|(state, _)| state))
 }
 
 /// Whether a subject is in use; none if there is no such.
@@ -171,12 +166,27 @@ pub(crate) fn alive(db: &Connection, subject: Subject) -> Result<Option<bool>, E
         .optional()?)
 }
 
-/// When the last thing that made a subject's state happened (ms).
-pub(crate) fn last_ms(db: &Connection, subject: Subject) -> Result<Option<i64>, Error> {
-    Ok(db
-        .prepare_cached("SELECT last_ms FROM states WHERE subject = ?1")?
-        .query_row([subject], |row| row.get(0))
-        .optional()?)
+/// The roots that have amendments.
+pub(crate) fn amended(db: &Connection) -> Result<BTreeSet<EntryId>, Error> {
+    let mut query = db.prepare_cached("SELECT DISTINCT root FROM amendments")?;
+    let id = |row: &Row| Ok(EntryId(uuid::Uuid::from_bytes(row.get(0)?)));
+    Ok(collect(query.query([])?, id)?.into_iter().collect())
+}
+
+/// The state of a subject, and when the last thing that made it happened (ms).
+pub(crate) fn state_until(
+    db: &Connection,
+    subject: Subject,
+) -> Result<Option<(State, i64)>, Error> {
+    let mut query = db.prepare_cached("SELECT state, last_ms FROM states WHERE subject = ?1")?;
+    let mut rows = query.query([subject])?;
+    let Some(row) = rows.next()? else {
+        return Ok(None);
+    };
+    Ok(Some((
+        State::from_json(subject, text(row, 0)?)?,
+        row.get(1)?,
+    )))
 }
 
 /// The living of a kind touched since a moment (ms).

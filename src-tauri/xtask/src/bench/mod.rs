@@ -10,13 +10,15 @@ use serde::Deserialize;
 
 use crate::command::{Command, Words};
 use crate::house::House;
-use crate::{app, cross, need, ui};
-use row::Row;
+use crate::{app, cross, need};
+use row::{Row, SLOW_DISK};
 
 /// Paired runs of a row, of which the median counts.
 const RUNS: usize = 5;
 /// Runs of what takes long.
 const FEW: usize = 3;
+/// Runs of what waits for the disk, which is quick and slow by turns.
+const MANY: usize = 9;
 /// Taps on the round, and keys in the seed box.
 const TAPS: usize = 24;
 /// Where the figures are kept for readers.
@@ -29,17 +31,16 @@ const PAGE: &str = "tests/bench/FIGURES.md";
 /// When something cannot be built or does not run.
 pub fn bench(house: &House, json: bool, as_is: bool) -> Result<bool, String> {
     need::node()?;
-    need::packages(&[need::TO_RUN, need::TO_TEST], as_is)?;
+    need::packages(&[need::TO_RUN, need::TO_TEST, need::TO_MEASURE], as_is)?;
     let say = |what: &str| {
         if !json {
             println!("{what}");
         }
     };
     say("building: the app, an empty app, the measures");
-    ui::build(house, Words::KeptBack)?;
-    let full = app::for_people(house, Words::KeptBack)?;
-    let empty = built(house, "plumule-empty")?;
-    let measure = built(house, "plumule-bench")?;
+    let others = ["plumule-empty", "plumule-bench"];
+    let full = app::for_people_and(house, &others, Words::KeptBack)?;
+    let [empty, measure] = others.map(|name| full.with_file_name(named(name)));
     let folder = house.empty_folder("bench")?;
     let mut rows: Vec<Row> = Vec::new();
     let mut told = |more: Vec<Row>| {
@@ -50,13 +51,14 @@ pub fn bench(house: &House, json: bool, as_is: bool) -> Result<bool, String> {
     };
     for (what, runs) in [
         ("opening", RUNS),
-        ("entry", RUNS),
-        ("taking-in", RUNS),
+        ("entry", MANY),
+        ("taking-in", MANY),
         ("search", RUNS),
         ("scaling", RUNS),
     ] {
-        told(measured(&measure, what, runs, &folder)?);
+        told(measured(Command::new(&measure), what, runs, &folder)?);
     }
+    told(slow_disk(&measure, &folder)?);
     told(vec![verdicts(house, &measure, &folder)?]);
     told(window::rows(house, &measure, &full, &empty, FEW)?);
     told(vec![binary(&full, &empty)?, bundle(house)?]);
@@ -73,24 +75,19 @@ pub fn bench(house: &House, json: bool, as_is: bool) -> Result<bool, String> {
     Ok(rows.iter().all(Row::holds))
 }
 
-/// Builds a program as it is released.
-fn built(house: &House, package: &str) -> Result<PathBuf, String> {
-    house
-        .cargo(["build", "--locked", "--release", "-p", package])
-        .kept()?;
-    let name = format!("{package}{}", std::env::consts::EXE_SUFFIX);
-    Ok(house.target.join("release").join(name))
+fn named(program: &str) -> String {
+    format!("{program}{}", std::env::consts::EXE_SUFFIX)
 }
 
 /// The rows that the program measures by itself.
-fn measured(measure: &Path, what: &str, runs: usize, worlds: &Path) -> Result<Vec<Row>, String> {
+fn measured(measure: Command, what: &str, runs: usize, worlds: &Path) -> Result<Vec<Row>, String> {
     #[derive(Deserialize)]
     struct Told {
         name: String,
         ratios: Vec<f64>,
         note: String,
     }
-    let text = Command::new(measure)
+    let text = measure
         .args([what, &runs.to_string()])
         .args([worlds])
         .text()?;
@@ -99,6 +96,19 @@ fn measured(measure: &Path, what: &str, runs: usize, worlds: &Path) -> Result<Ve
         Row::new(&told.name, told.ratios, told.note)
     };
     text.lines().map(read).collect()
+}
+
+/// The entry once more with each sync a millisecond longer. A disk that is kept
+/// in the memory of its host answers at once, and then the row tells what the
+/// processor does; no flash of a telephone is so quick (judgement).
+fn slow_disk(measure: &Path, worlds: &Path) -> Result<Vec<Row>, String> {
+    let slowed = Command::new("strace")
+        .args(["--follow-forks", "--seccomp-bpf", "--output=/dev/null"])
+        .args(["--trace=fsync,fdatasync"])
+        .args(["--inject=fsync,fdatasync:delay_exit=1000"])
+        .args([measure]);
+    let rows = measured(slowed, "entry", MANY, worlds)?;
+    Ok(rows.into_iter().map(|row| row.named(SLOW_DISK)).collect())
 }
 
 /// Ten thousand verdicts here and by SciPy, in turn, after both gave the same

@@ -1,7 +1,7 @@
 //! Opening a journal and planning its round: against fewer years, and against
 //! reading the same rows.
 
-use super::{Outcome, Row, median, paired, seconds};
+use super::{Outcome, Row, paired, seconds};
 use crate::world::{World, stamp};
 use plumule_app::App;
 use plumule_journal::Journal;
@@ -42,13 +42,6 @@ pub(super) fn open(home: &Path) -> Outcome<f64> {
         let app = App::open(home, &stamp(1))?;
         Ok(app.round(&stamp(1))?)
     })
-}
-
-/// The median of some openings.
-pub(super) fn opening(home: &Path, runs: usize) -> Outcome<f64> {
-    Ok(median(
-        (0..runs).map(|_| open(home)).collect::<Outcome<_>>()?,
-    ))
 }
 
 /// Opens the same database and reads the rows of what lives, and the readings
