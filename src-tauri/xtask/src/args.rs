@@ -59,6 +59,11 @@ pub enum Task {
         /// Print the rows as JSON and nothing else.
         #[arg(long)]
         json: bool,
+        /// Measure instead what other settings of the release profile would
+        /// cost and bring, and write tests/bench/PROFILES.md; takes most of an
+        /// hour.
+        #[arg(long, conflicts_with = "json")]
+        profiles: bool,
     },
     /// Build a Debian package, install it in a clean root and open the app
     /// there.
@@ -133,6 +138,7 @@ mod tests {
             "soak crash 0",
             "soak crash 5 6",
             "soak fuzz 0",
+            "bench --json --profiles",
         ] {
             assert!(read(line).is_err(), "{line}");
         }

@@ -51,7 +51,8 @@ fn main() -> ExitCode {
 fn carry_out(Args { as_is, task }: Args) -> Result<bool, String> {
     let house = house::House::find()?;
     let done = match task {
-        Task::Bench { json } => return bench::bench(&house, json, as_is),
+        Task::Bench { profiles: true, .. } => bench::profiles(&house, as_is),
+        Task::Bench { json, .. } => return bench::bench(&house, json, as_is),
         Task::Test { only } => return test::test(&house, only.as_deref(), as_is),
         Task::Run { demo, passed_on } => run::run(&house, demo, as_is, &passed_on),
         Task::Shots { folder, only } => shots::shots(&house, &folder, only.as_deref(), as_is),

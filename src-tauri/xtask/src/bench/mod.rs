@@ -1,10 +1,13 @@
 //! `cargo xtask bench`: every budget measured against its like, in one run.
 
+mod profiles;
 mod row;
 mod window;
 
+pub use profiles::profiles;
+
 use std::fs;
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
 use serde::Deserialize;
 
@@ -23,6 +26,9 @@ const MANY: usize = 9;
 const TAPS: usize = 24;
 /// Where the figures are kept for readers.
 const PAGE: &str = "tests/bench/FIGURES.md";
+const INTRO: &str = "# The budgets, measured\n\nMade by `cargo xtask bench`. Each figure is a ratio of two \
+    kinds of work done in turn on the same machine in one run, so it means the same on another; those that \
+    are not are a weight in kB and times that the browser measures on a processor slowed four times.\n\n";
 
 /// Measures all rows, prints them and writes the page; true if every row is
 /// inside its budget.
@@ -66,7 +72,7 @@ pub fn bench(house: &House, json: bool, as_is: bool) -> Result<bool, String> {
     // Some hundred megabytes of journals.
     house.empty_folder("bench")?;
     let page = house.path(PAGE);
-    fs::write(&page, row::page(&rows)).map_err(|e| format!("{}: {e}", page.display()))?;
+    fs::write(&page, row::page(INTRO, &rows)).map_err(|e| format!("{}: {e}", page.display()))?;
     if json {
         println!("{}", row::json(&rows)?);
     } else {

@@ -145,12 +145,8 @@ pub fn json(rows: &[Row]) -> Result<String, String> {
 }
 
 /// The page for readers.
-pub fn page(rows: &[Row]) -> String {
-    let mut page = String::from(
-        "# The budgets, measured\n\nMade by `cargo xtask bench`. Each figure is a ratio of two kinds of \
-         work done in turn on the same machine in one run, so it means the same on another; those that \
-         are not are a weight in kB and times that the browser measures on a processor slowed four times.\n\n",
-    );
+pub fn page(intro: &str, rows: &[Row]) -> String {
+    let mut page = intro.to_owned();
     let line = |cells: [String; 6]| format!("| {} |\n", cells.join(" | "));
     page += &line(HEAD.map(str::to_owned));
     page += &line(HEAD.map(|_| "---".to_owned()));
@@ -192,7 +188,7 @@ mod tests {
     fn the_page_has_a_line_a_row() {
         let rows = [row("a", &[1.0]), row("b", &[0.05])];
         assert_eq!(
-            page(&rows)
+            page("", &rows)
                 .lines()
                 .filter(|it| it.starts_with("| "))
                 .count(),

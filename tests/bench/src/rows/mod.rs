@@ -6,6 +6,7 @@ mod scaling;
 mod search;
 mod taking_in;
 mod verdicts;
+mod works;
 
 use serde::Serialize;
 use std::error::Error;
@@ -33,6 +34,10 @@ pub fn measure() -> Outcome<()> {
         ["taking-in", runs, worlds] => taking_in::rows(runs.parse()?, worlds.as_ref())?,
         ["search", runs, worlds] => search::rows(runs.parse()?, worlds.as_ref())?,
         ["scaling", runs, worlds] => scaling::rows(runs.parse()?, worlds.as_ref())?,
+        ["seconds", worlds] => {
+            println!("{}", serde_json::to_string(&works::seconds(worlds.as_ref())?)?);
+            return Ok(());
+        }
         ["questions", file] => return verdicts::questions(file.as_ref()),
         ["verdicts", file] => return verdicts::answer(file.as_ref()),
         ["make", home, years, living, "today"] => {
@@ -43,7 +48,7 @@ pub fn measure() -> Outcome<()> {
             println!("{}", world.make(home.as_ref())?);
             return Ok(());
         }
-        _ => return Err("opening | entry | taking-in | search | scaling RUNS WORLDS, questions | verdicts FILE, make HOME YEARS LIVING today".into()),
+        _ => return Err("opening | entry | taking-in | search | scaling RUNS WORLDS, seconds WORLDS, questions | verdicts FILE, make HOME YEARS LIVING today".into()),
     };
     for row in rows {
         println!("{}", serde_json::to_string(&row)?);

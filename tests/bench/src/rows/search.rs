@@ -14,6 +14,7 @@ use plumule_journal::{Ids, Journal, Wish};
 use rusqlite::{Connection, OpenFlags};
 use std::cell::RefCell;
 use std::path::Path;
+use tempfile::TempDir;
 
 const YEARS: u64 = 50;
 /// Notes of a year.
@@ -34,14 +35,33 @@ const SOUGHT: [(&str, &str); 10] = [
     ("mill", "mill"),
 ];
 
+/// A journal of many years with notes and plans, open to be searched.
+pub(super) struct Searching {
+    home: TempDir,
+    entries: u64,
+    app: App,
+}
+
+impl Searching {
+    pub(super) fn of(worlds: &Path) -> Outcome<Self> {
+        let home = tempfile::tempdir()?;
+        copy(&World::of(YEARS, 200).kept_in(worlds)?, home.path())?;
+        let entries = note(home.path())?;
+        let app = App::open(home.path(), &stamp(1))?;
+        Ok(Self { home, entries, app })
+    }
+
+    /// The seconds of each search.
+    pub(super) fn all(&self) -> Outcome<Vec<f64>> {
+        let each = |(typed, _): &(&str, _)| seconds(|| Ok(self.app.search(&stamp(2), typed)?));
+        SOUGHT.iter().map(each).collect()
+    }
+}
+
 pub fn rows(runs: usize, worlds: &Path) -> Outcome<Vec<Row>> {
-    let folder = tempfile::tempdir()?;
-    let home = folder.path().join("journal");
-    copy(&World::of(YEARS, 200).kept_in(worlds)?, &home)?;
-    let entries = note(&home)?;
-    let app = App::open(&home, &stamp(1))?;
+    let searching = Searching::of(worlds)?;
     let db = Connection::open_with_flags(
-        home.join("journal/journal.db"),
+        searching.home.path().join("journal/journal.db"),
         OpenFlags::SQLITE_OPEN_READ_ONLY,
     )?;
     // As much in mind as the app has.
@@ -50,13 +70,9 @@ pub fn rows(runs: usize, worlds: &Path) -> Outcome<Vec<Row>> {
     let ratios = paired(
         runs,
         || {
-            let mut all = Vec::new();
-            for (typed, _) in SOUGHT {
-                all.push(seconds(|| Ok(app.search(&stamp(2), typed)?))?);
-            }
-            slowest
-                .borrow_mut()
-                .push(all.iter().fold(0.0, |most: f64, it| most.max(*it)) * 1_000.0);
+            let all = searching.all()?;
+            let most = all.iter().fold(0.0, |most: f64, it| most.max(*it));
+            slowest.borrow_mut().push(most * 1_000.0);
             Ok(all.iter().sum())
         },
         || {
@@ -76,8 +92,9 @@ pub fn rows(runs: usize, worlds: &Path) -> Outcome<Vec<Row>> {
         },
     )?;
     let note = format!(
-        "{} searches of {entries} entries, {NOTES} notes and {WANTED} plans a year",
-        SOUGHT.len()
+        "{} searches of {} entries, {NOTES} notes and {WANTED} plans a year",
+        SOUGHT.len(),
+        searching.entries
     );
     // The first run only warmed up.
     let slowest = slowest.into_inner().split_off(1);

@@ -5,52 +5,55 @@ use crate::world::{World, stamp};
 use plumule_journal::Journal;
 use rusqlite::{Connection, params};
 use std::path::Path;
+use tempfile::TempDir;
 
 const ENTRIES: usize = 100_000;
 
-pub fn rows(runs: usize, worlds: &Path) -> Outcome<Vec<Row>> {
-    let folder = tempfile::tempdir()?;
-    let from = World::of(50, 200).kept_in(worlds)?;
-    let lines = {
+/// The lines of a journal, and where they are taken in.
+pub(super) struct Taking {
+    folder: TempDir,
+    lines: Vec<String>,
+}
+
+impl Taking {
+    pub(super) fn of(worlds: &Path) -> Outcome<Self> {
+        let from = World::of(50, 200).kept_in(worlds)?;
         let mut lines = Journal::open(&from, &stamp(1))?.lines()?;
         lines.truncate(ENTRIES);
-        lines
-    };
-    if lines.len() < ENTRIES {
-        return Err(format!("only {} lines", lines.len()).into());
+        if lines.len() < ENTRIES {
+            return Err(format!("only {} lines", lines.len()).into());
+        }
+        let folder = tempfile::tempdir()?;
+        Ok(Self { folder, lines })
     }
+
+    /// The seconds that an empty journal takes for them.
+    pub(super) fn ours(&self) -> Outcome<f64> {
+        let home = self.folder.path().join("ours");
+        let mut journal = Journal::open(&home, &stamp(2))?;
+        let lines = self.lines.iter().map(String::as_str);
+        let took = seconds(|| Ok(journal.take_in(&stamp(2), lines)?))?;
+        if journal.count()? != ENTRIES as u64 {
+            return Err("not all was taken in".into());
+        }
+        drop(journal);
+        std::fs::remove_dir_all(home)?;
+        Ok(took)
+    }
+}
+
+pub fn rows(runs: usize, worlds: &Path) -> Outcome<Vec<Row>> {
+    let taking = Taking::of(worlds)?;
+    let from = World::of(50, 200).kept_in(worlds)?;
     let table = table(&from)?;
     let columns = columns(&from)?;
-    let mut turn = 0;
-    let mut fresh = || {
-        turn += 1;
-        folder.path().join(format!("to {turn}"))
-    };
-    let mut ours = Vec::new();
-    let mut theirs = Vec::new();
-    for _ in 0..=runs {
-        ours.push(fresh());
-        theirs.push(fresh());
-    }
-    let (mut ours, mut theirs) = (ours.into_iter(), theirs.into_iter());
+    let file = taking.folder.path().join("theirs");
     let ratios = paired(
         runs,
+        || taking.ours(),
         || {
-            let home = ours.next().ok_or("too few folders")?;
-            let mut journal = Journal::open(&home, &stamp(2))?;
-            let took =
-                seconds(|| Ok(journal.take_in(&stamp(2), lines.iter().map(String::as_str))?))?;
-            if journal.count()? != ENTRIES as u64 {
-                return Err("not all was taken in".into());
-            }
-            drop(journal);
-            std::fs::remove_dir_all(home)?;
-            Ok(took)
-        },
-        || {
-            let file = theirs.next().ok_or("too few folders")?;
             let took = seconds(|| bulk(&file, &table, &columns))?;
-            std::fs::remove_file(file)?;
+            std::fs::remove_file(&file)?;
             Ok(took)
         },
     )?;
