@@ -6,7 +6,7 @@ use super::{number, refuse, refuse_with};
 use crate::error::{Error, Question, Value};
 use crate::fold::State;
 use crate::state::{Mark, Parent, PlantsState, Problem, SowingState, TrayState};
-use crate::store::project::Change;
+use crate::store::making::Change;
 use crate::store::read;
 use crate::subject::{Plants, Subject};
 use rusqlite::Connection;

@@ -5,9 +5,10 @@ use crate::ahead::meanwhile;
 use crate::content::Content;
 use crate::entry::Entry;
 use crate::error::Error;
-use crate::fold::{self, Held, State};
+use crate::fold::Held;
 use crate::id::EntryId;
-use crate::state::Reading;
+use crate::store::making::{Change, ToFold, Touch, change};
+use crate::store::rows::{at_ms, keep, keep_state, keep_touches};
 use crate::store::{add, read};
 use crate::subject::Subject;
 use crate::touches::touches;
@@ -28,46 +29,6 @@ const MOST_BYTES: usize = 16 << 20;
 /// Subjects folded at once, on another thread: enough that neither waits long,
 /// and their entries little to hold (judgement).
 const MANY: usize = 128;
-
-/// A root, as it holds, that touches a subject.
-struct Touch {
-    weighs: bool,
-    at_ms: i64,
-    nr: i64,
-    held: Held,
-}
-
-/// A row of `touches`: whether it weighs, when (ms), number of the entry.
-type Row = (bool, i64, i64);
-
-impl Touch {
-    fn row(&self) -> Row {
-        (self.weighs, self.at_ms, self.nr)
-    }
-}
-
-/// A state as it is stored.
-struct Stored {
-    alive: bool,
-    /// When the last that made it happened.
-    last_ms: i64,
-    json: String,
-    /// Of a tray.
-    code: Option<String>,
-}
-
-/// What became of a state.
-pub(crate) struct Change {
-    pub before: Option<State>,
-    /// When the last that made it before happened (ms).
-    pub last_ms: Option<i64>,
-    pub after: Option<State>,
-}
-
-/// When it happened, as it holds: milliseconds since 1970 UTC.
-fn at_ms(held: &Held) -> i64 {
-    held.happened().instant().timestamp_millis()
-}
 
 fn join(all: &mut Touched, more: Touched) {
     for (subject, weighs) in more {
@@ -90,126 +51,6 @@ fn touched(root: &Entry, amendments: &[Arc<Entry>]) -> Touched {
         }
     }
     all
-}
-
-/// The reading or the job of a root, as it holds.
-fn keep(db: &Connection, nr: i64, held: &Held) -> Result<(), Error> {
-    match held.content() {
-        Some(Content::ReadingTaken(what)) => {
-            let reading = Reading {
-                place: what.place,
-                mark: held.mark(),
-                of: what.of,
-                shown: what.shown,
-            };
-            db.prepare_cached(
-                "INSERT INTO readings (entry, place, at_ms, reading) VALUES (?1, ?2, ?3, ?4)",
-            )?
-            .execute(params![
-                nr,
-                Subject::Place(what.place),
-                at_ms(held),
-                serde_json::to_string(&reading)?
-            ])?;
-        }
-        Some(content @ Content::JobPutOff(what)) => job(db, nr, held, what.job.subject, content)?,
-        Some(content @ Content::JobDismissed(what)) => {
-            job(db, nr, held, what.job.subject, content)?;
-        }
-        _ => {}
-    }
-    Ok(())
-}
-
-fn job(
-    db: &Connection,
-    nr: i64,
-    held: &Held,
-    subject: Subject,
-    content: &Content,
-) -> Result<(), Error> {
-    db.prepare_cached(
-        "INSERT INTO jobs (entry, subject, lamport, device, seq, answer)
-         VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
-    )?
-    .execute(params![
-        nr,
-        subject,
-        held.entry.lamport,
-        add::device(held.entry.device),
-        held.entry.seq,
-        serde_json::to_string(content)?
-    ])?;
-    Ok(())
-}
-
-impl Stored {
-    fn of(state: &State, last_ms: i64) -> Result<Self, Error> {
-        Ok(Self {
-            alive: state.alive(),
-            last_ms,
-            json: state.to_json()?,
-            code: match state {
-                State::Tray(tray) => Some(tray.described.code.clone()),
-                _ => None,
-            },
-        })
-    }
-}
-
-/// The state that those entries make, and when the last that did happened.
-fn state(subject: Subject, held: &[Held]) -> Option<(State, i64)> {
-    let makes = |held: &&Held| {
-        held.content()
-            .is_some_and(|content| touches(content).get(&subject) == Some(&true))
-    };
-    let state = fold::fold(subject, held)?;
-    let last_ms = held.iter().filter(makes).map(at_ms).max().unwrap_or(0);
-    Some((state, last_ms))
-}
-
-/// What makes a state: what is there, and the newly touching.
-fn held(db: &Connection, subject: Subject, new: &[Touch]) -> Result<Vec<Held>, Error> {
-    let weighing = new.iter().filter(|touch| touch.weighs);
-    let weighing: Vec<Held> = weighing.map(|touch| touch.held.clone()).collect();
-    if weighing.is_empty() {
-        return Ok(weighing);
-    }
-    let mut held = read::held(db, subject)?;
-    held.extend(weighing);
-    Ok(held)
-}
-
-fn keep_touches(
-    db: &Connection,
-    subject: Subject,
-    rows: impl IntoIterator<Item = Row>,
-) -> Result<(), Error> {
-    let mut touch = db.prepare_cached(
-        "INSERT INTO touches (subject, weighs, at_ms, entry) VALUES (?1, ?2, ?3, ?4)",
-    )?;
-    for (weighs, at_ms, nr) in rows {
-        touch.execute(params![subject, weighs, at_ms, nr])?;
-    }
-    Ok(())
-}
-
-fn keep_state(db: &Connection, subject: Subject, state: Option<Stored>) -> Result<(), Error> {
-    let Some(state) = state else {
-        db.prepare_cached("DELETE FROM states WHERE subject = ?1")?
-            .execute([subject])?;
-        return Ok(());
-    };
-    db.prepare_cached(include_str!("keep_state.sql"))?
-        .execute(params![
-            subject,
-            fold::kind(subject),
-            state.alive,
-            state.last_ms,
-            state.json,
-            state.code
-        ])?;
-    Ok(())
 }
 
 /// Entries on their way into the rows: what they touch is folded at the end,
@@ -389,73 +230,6 @@ impl<'c> Batch<'c> {
         self.fold()?;
         Ok(self.folded)
     }
-}
-
-/// Touches of a subject on their way, in the order of their table, which takes
-/// them sooner so, and what its state is made from.
-struct ToFold {
-    subject: Subject,
-    rows: Vec<Row>,
-    held: Vec<Held>,
-}
-
-impl ToFold {
-    fn of(db: &Connection, subject: Subject, mut new: Vec<Touch>) -> Result<Self, Error> {
-        new.sort_by_key(Touch::row);
-        let held = held(db, subject, &new)?;
-        let rows = new.iter().map(Touch::row).collect();
-        Ok(Self {
-            subject,
-            rows,
-            held,
-        })
-    }
-
-    /// The state only if something that weighs is new.
-    fn fold(self) -> Result<Folded, Error> {
-        let weighs = !self.held.is_empty();
-        let stored = || {
-            let state = state(self.subject, &self.held);
-            state
-                .map(|(state, last_ms)| Stored::of(&state, last_ms))
-                .transpose()
-        };
-        let state = weighs.then(stored).transpose()?;
-        Ok((self.subject, self.rows, state))
-    }
-}
-
-/// A subject, its new touches and its state, if that was made.
-type Folded = (Subject, Vec<Row>, Option<Option<Stored>>);
-
-/// Makes a state anew; none if none of those weighs. What happened after all
-/// that is there, as nearly all that is written did, need not read that again.
-fn change(db: &Connection, subject: Subject, new: &[Touch]) -> Result<Option<Change>, Error> {
-    if !new.iter().any(|touch| touch.weighs) {
-        return Ok(None);
-    }
-    let (before, last_ms) = read::state_until(db, subject)?.unzip();
-    let later = match (&before, new) {
-        (Some(before), [touch])
-            if touch.held.amendment.is_none() && Some(touch.at_ms) > last_ms =>
-        {
-            fold::then(before, &touch.held).map(|state| (state, touch.at_ms))
-        }
-        _ => None,
-    };
-    let after = match later {
-        Some(after) => Some(after),
-        None => state(subject, &held(db, subject, new)?),
-    };
-    let stored = after
-        .as_ref()
-        .map(|(state, last_ms)| Stored::of(state, *last_ms));
-    keep_state(db, subject, stored.transpose()?)?;
-    Ok(Some(Change {
-        before,
-        last_ms,
-        after: after.map(|(state, _)| state),
-    }))
 }
 
 /// Throws the projections away and makes them again from the entries.
