@@ -12,33 +12,58 @@ use plumule_journal::words::Feel;
 use plumule_journal::{Journal, Wish};
 use rusqlite::{Connection, params};
 use std::path::Path;
+use tempfile::TempDir;
 
 /// Writes of a run, of which the median counts. A disk is quick and slow by
 /// turns, so one of ours and one of theirs follow each other.
 const WRITES: usize = 60;
 
+/// A copy of a journal, to write in.
+pub(super) struct Ours {
+    _folder: TempDir,
+    journal: Journal,
+    trays: Vec<TrayId>,
+    number: usize,
+}
+
+impl Ours {
+    pub(super) fn of(world: &Path) -> Outcome<Self> {
+        let folder = tempfile::tempdir()?;
+        copy(world, folder.path())?;
+        let journal = Journal::open(folder.path(), &stamp(1))?;
+        let trays = journal.living_trays(None)?;
+        Ok(Self {
+            _folder: folder,
+            journal,
+            trays: trays.iter().map(|tray| tray.described.tray).collect(),
+            number: 0,
+        })
+    }
+
+    /// The seconds that one entry takes, of one tray after the other.
+    pub(super) fn write(&mut self) -> Outcome<f64> {
+        self.number += 1;
+        let tray = self.trays[self.number % self.trays.len()];
+        seconds(|| Ok(self.journal.write(&later(self.number), felt(tray))?))
+    }
+}
+
 pub fn rows(runs: usize, worlds: &Path) -> Outcome<Vec<Row>> {
-    let folder = tempfile::tempdir()?;
     let world = World::of(1, 200).kept_in(worlds)?;
-    let home = |name| {
-        let home = folder.path().join(name);
-        copy(&world, &home).map(|()| home)
-    };
-    let mut journal = Journal::open(&home("ours")?, &stamp(1))?;
-    let trays = journal.living_trays(None)?;
-    let mut alone = Alone::open(&home("theirs")?)?;
+    let mut ours = Ours::of(&world)?;
+    let folder = tempfile::tempdir()?;
+    copy(&world, folder.path())?;
+    let mut alone = Alone::open(folder.path())?;
     let mut ratios = Vec::new();
     // The first run only warms up.
     for run in 0..=runs {
-        let (mut ours, mut theirs) = (Vec::new(), Vec::new());
-        for write in 0..WRITES {
-            let number = run * WRITES + write + 1;
-            let tray = trays[number % trays.len()].described.tray;
-            ours.push(seconds(|| Ok(journal.write(&later(number), felt(tray))?))?);
-            theirs.push(seconds(|| alone.insert())?);
+        let (mut a, mut b) = (Vec::new(), Vec::new());
+        for _ in 0..WRITES {
+            a.push(ours.write()?);
+            b.push(seconds(|| alone.insert())?);
         }
         if run > 0 {
-            ratios.push(median(ours) / median(theirs));
+            ratios.push(median(a) / median(b));
         }
     }
     Ok(vec![Row {

@@ -1,24 +1,47 @@
-//! How the cost of the round grows: with the living, and with the years.
+//! How costs grow: with the living, and with the years.
 
+use super::entry::Ours;
 use super::opening::open;
-use super::{Outcome, Row, median, paired};
-use crate::world::World;
-use std::path::{Path, PathBuf};
+use super::taking_in::Taking;
+use super::{Outcome, Row, median, paired, seconds};
+use crate::world::{World, stamp};
+use plumule_app::App;
+use std::path::Path;
 
 /// Living sowings.
 const LIVING: [u64; 4] = [10, 100, 1_000, 10_000];
 /// Years on record.
 const YEARS: [u64; 3] = [1, 7, 50];
+/// Runs of what takes long.
+const FEW: usize = 3;
+/// Entries of a run, of which the median counts.
+const WRITES: usize = 15;
 /// A market grower's load: sowings a year, and living ones.
 const MARKET: (u64, u64) = (3_000, 2_000);
 
 pub fn rows(runs: usize, worlds: &Path) -> Outcome<Vec<Row>> {
     let homes = |all: &[u64], of: fn(u64) -> World| {
-        let home = |x: &u64| Outcome::Ok((*x as f64, of(*x).kept_in(worlds)?));
+        let home = |x: &u64| of(*x).kept_in(worlds);
         all.iter().map(home).collect::<Outcome<Vec<_>>>()
     };
-    let by_living = Grown::of(&homes(&LIVING, |living| World::of(0, living))?, runs)?;
-    let by_years = Grown::of(&homes(&YEARS, |years| World::of(years, 200))?, runs)?;
+    let living = homes(&LIVING, |living| World::of(0, living))?;
+    let years = homes(&YEARS, |years| World::of(years, 200))?;
+    let by_living = Grown::of(&LIVING, runs, |at| open(&living[at]))?;
+    let by_years = Grown::of(&YEARS, runs, |at| open(&years[at]))?;
+    let written = living.iter().map(|home| Ours::of(home));
+    let mut written = written.collect::<Outcome<Vec<_>>>()?;
+    let entry = Grown::of(&LIVING, runs, |at| {
+        let took = (0..WRITES).map(|_| written[at].write());
+        Ok(median(took.collect::<Outcome<_>>()?))
+    })?;
+    let apps = living.iter().map(|home| App::open(home, &stamp(1)));
+    let apps = apps.collect::<Result<Vec<_>, _>>()?;
+    let search = Grown::of(&LIVING, runs, |at| {
+        seconds(|| Ok(apps[at].search(&stamp(2), "leek south sill")?))
+    })?;
+    let taking = living.iter().map(|home| Taking::of(home, usize::MAX));
+    let taking = taking.collect::<Outcome<Vec<_>>>()?;
+    let taking = Grown::of(&LIVING, FEW, |at| taking[at].ours())?;
     let usual = World::of(1, 200).kept_in(worlds)?;
     let market = World {
         a_year: MARKET.0,
@@ -35,6 +58,21 @@ pub fn rows(runs: usize, worlds: &Path) -> Outcome<Vec<Row>> {
             note: format!("cost over that of 10: {}", by_living.told()),
         },
         Row {
+            name: "exponent of an entry's cost against living sowings",
+            ratios: entry.exponents(0),
+            note: format!("cost over that of 10: {}", entry.told()),
+        },
+        Row {
+            name: "exponent of a search's cost against living sowings",
+            ratios: search.exponents(0),
+            note: format!("cost over that of 10: {}", search.told()),
+        },
+        Row {
+            name: "exponent of the cost of taking in against living sowings",
+            ratios: taking.exponents(1),
+            note: format!("all lines of each; cost over that of 10: {}", taking.told()),
+        },
+        Row {
             name: "exponent of the round's cost against years",
             ratios: by_years.exponents(0),
             note: format!("cost over that of 1 year: {}", by_years.told()),
@@ -47,20 +85,24 @@ pub fn rows(runs: usize, worlds: &Path) -> Outcome<Vec<Row>> {
     ])
 }
 
-/// What opening cost as something grew: all sizes in turn, run by run.
+/// What something cost as something grew: all sizes in turn, run by run.
 struct Grown {
     sizes: Vec<f64>,
     runs: Vec<Vec<f64>>,
 }
 
 impl Grown {
-    fn of(homes: &[(f64, PathBuf)], runs: usize) -> Outcome<Self> {
-        let sizes = homes.iter().map(|(size, _)| *size).collect();
-        let run = |_| homes.iter().map(|(_, home)| open(home)).collect();
+    /// `cost` is asked by the place of a size among them.
+    fn of(
+        sizes: &[u64],
+        runs: usize,
+        mut cost: impl FnMut(usize) -> Outcome<f64>,
+    ) -> Outcome<Self> {
+        let mut run = |_| (0..sizes.len()).map(&mut cost).collect::<Outcome<_>>();
         // The first run only warms up.
-        let runs: Vec<Vec<f64>> = (0..=runs).map(run).collect::<Outcome<_>>()?;
+        let runs: Vec<Vec<f64>> = (0..=runs).map(&mut run).collect::<Outcome<_>>()?;
         Ok(Self {
-            sizes,
+            sizes: sizes.iter().map(|size| *size as f64).collect(),
             runs: runs.into_iter().skip(1).collect(),
         })
     }

@@ -7,22 +7,18 @@ use rusqlite::{Connection, params};
 use std::path::Path;
 use tempfile::TempDir;
 
-const ENTRIES: usize = 100_000;
+pub(super) const ENTRIES: usize = 100_000;
 
-/// The lines of a journal, and where they are taken in.
+/// The first lines of a journal, and where they are taken in.
 pub(super) struct Taking {
     folder: TempDir,
     lines: Vec<String>,
 }
 
 impl Taking {
-    pub(super) fn of(worlds: &Path) -> Outcome<Self> {
-        let from = World::of(50, 200).kept_in(worlds)?;
-        let mut lines = Journal::open(&from, &stamp(1))?.lines()?;
-        lines.truncate(ENTRIES);
-        if lines.len() < ENTRIES {
-            return Err(format!("only {} lines", lines.len()).into());
-        }
+    pub(super) fn of(world: &Path, most: usize) -> Outcome<Self> {
+        let mut lines = Journal::open(world, &stamp(1))?.lines()?;
+        lines.truncate(most);
         let folder = tempfile::tempdir()?;
         Ok(Self { folder, lines })
     }
@@ -33,7 +29,7 @@ impl Taking {
         let mut journal = Journal::open(&home, &stamp(2))?;
         let lines = self.lines.iter().map(String::as_str);
         let took = seconds(|| Ok(journal.take_in(&stamp(2), lines)?))?;
-        if journal.count()? != ENTRIES as u64 {
+        if journal.count()? != self.lines.len() as u64 {
             return Err("not all was taken in".into());
         }
         drop(journal);
@@ -43,8 +39,11 @@ impl Taking {
 }
 
 pub fn rows(runs: usize, worlds: &Path) -> Outcome<Vec<Row>> {
-    let taking = Taking::of(worlds)?;
     let from = World::of(50, 200).kept_in(worlds)?;
+    let taking = Taking::of(&from, ENTRIES)?;
+    if taking.lines.len() < ENTRIES {
+        return Err(format!("only {} lines", taking.lines.len()).into());
+    }
     let table = table(&from)?;
     let columns = columns(&from)?;
     let file = taking.folder.path().join("theirs");
