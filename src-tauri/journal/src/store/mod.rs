@@ -5,6 +5,7 @@ pub(crate) mod making;
 pub(crate) mod newer;
 pub(crate) mod open;
 pub(crate) mod project;
+pub(crate) mod queries;
 pub(crate) mod read;
 mod rows;
 pub(crate) mod sought;

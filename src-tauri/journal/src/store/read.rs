@@ -6,7 +6,7 @@ use crate::error::Error;
 use crate::fold::{Held, State};
 use crate::id::{DeviceId, EntryId, PlaceId};
 use crate::state::{GardenState, PutOff, Reading};
-use crate::store::add;
+use crate::store::{add, queries};
 use crate::subject::Subject;
 use chrono::{Duration, NaiveDate, NaiveTime};
 use rusqlite::types::ValueRef;
@@ -14,21 +14,6 @@ use rusqlite::{Connection, OptionalExtension, Row, params};
 use serde::de::DeserializeOwned;
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
-
-/// The living of a kind.
-pub(crate) const LIVING: &str = "SELECT state FROM states WHERE kind = ?1 AND alive = 1 AND last_ms >= ?2 ORDER BY last_ms, subject";
-/// The past of a kind, latest first.
-pub(crate) const PAST: &str = "SELECT state FROM states WHERE kind = ?1 AND alive = 0
-     ORDER BY last_ms DESC, subject LIMIT ?2";
-/// Packets of a crop; the expression is that of an index.
-pub(crate) const PACKETS_OF_CROP: &str = "SELECT state FROM states
-     WHERE kind = 'packet' AND json_extract(state, '$.described.crop') = ?1
-     ORDER BY alive DESC, last_ms DESC, subject LIMIT ?2";
-/// Readings since a moment.
-pub(crate) const READINGS: &str =
-    "SELECT reading FROM readings WHERE at_ms >= ?1 ORDER BY at_ms, entry";
-/// Answers to jobs of the living.
-pub(crate) const JOB_ANSWERS: &str = include_str!("job_answers.sql");
 
 /// A stored line; that it cannot be read means damage.
 pub(crate) fn parse(line: &str) -> Result<Entry, Error> {
@@ -58,17 +43,13 @@ pub(super) fn text<'r>(row: &'r Row, column: usize) -> Result<&'r str, Error> {
 
 /// The entries that make a subject's state.
 pub(crate) fn held(db: &Connection, subject: Subject) -> Result<Vec<Held>, Error> {
-    let mut query =
-        db.prepare_cached("SELECT entry FROM touches WHERE subject = ?1 AND weighs = 1")?;
+    let mut query = db.prepare_cached(queries::WEIGHING)?;
     collect(query.query([subject])?, |row| numbered(db, row.get(0)?))
 }
 
 /// The entry of a number on this copy.
 pub(crate) fn numbered(db: &Connection, nr: i64) -> Result<Held, Error> {
-    let mut query = db.prepare_cached(concat!(
-        include_str!("held.sql"),
-        "FROM entries AS e WHERE e.nr = ?1"
-    ))?;
+    let mut query = db.prepare_cached(queries::NUMBERED)?;
     let mut rows = query.query([nr])?;
     match rows.next()? {
         Some(row) => held_of(row, 0, 1),
@@ -82,11 +63,7 @@ pub(crate) fn timeline(
     subject: Subject,
     limit: usize,
 ) -> Result<Vec<(i64, Held)>, Error> {
-    let mut query = db.prepare_cached(concat!(
-        include_str!("held.sql"),
-        ", e.nr\n",
-        include_str!("timeline.sql")
-    ))?;
+    let mut query = db.prepare_cached(queries::TIMELINE)?;
     let limit = i64::try_from(limit).unwrap_or(i64::MAX);
     collect(query.query(params![subject, limit])?, |row| {
         Ok((row.get(2)?, held_of(row, 0, 1)?))
@@ -96,10 +73,7 @@ pub(crate) fn timeline(
 /// The entries with an id (one, unless an identity was cloned) that are no
 /// amendments, with their numbers.
 pub(crate) fn roots(db: &Connection, id: EntryId) -> Result<Vec<(i64, Held)>, Error> {
-    let mut query = db.prepare_cached(concat!(
-        include_str!("held.sql"),
-        ", e.nr FROM entries AS e WHERE e.id = ?1 AND e.kind <> 'amended' ORDER BY e.hash"
-    ))?;
+    let mut query = db.prepare_cached(queries::ROOTS)?;
     collect(query.query([add::blob(id)])?, |row| {
         Ok((row.get(2)?, held_of(row, 0, 1)?))
     })
@@ -107,36 +81,26 @@ pub(crate) fn roots(db: &Connection, id: EntryId) -> Result<Vec<(i64, Held)>, Er
 
 /// The entries of an act, in the order written.
 pub(crate) fn act(db: &Connection, act: EntryId) -> Result<Vec<Held>, Error> {
-    let mut query = db.prepare_cached(concat!(
-        include_str!("held.sql"),
-        "FROM entries AS e WHERE e.act = ?1 ORDER BY e.lamport, e.device, e.seq, e.hash"
-    ))?;
+    let mut query = db.prepare_cached(queries::ACT)?;
     collect(query.query([add::blob(act)])?, |row| held_of(row, 0, 1))
 }
 
 /// The entries about a subject that take in or name a photo.
 pub(crate) fn photos(db: &Connection, about: Subject) -> Result<Vec<Held>, Error> {
-    let mut query = db.prepare_cached(concat!(
-        include_str!("held.sql"),
-        "FROM touches AS t JOIN entries AS e ON e.nr = t.entry
-         WHERE t.subject = ?1 AND e.kind IN ('photo_taken', 'photo_named')"
-    ))?;
+    let mut query = db.prepare_cached(queries::PHOTOS)?;
     collect(query.query([about])?, |row| held_of(row, 0, 1))
 }
 
 /// All entries that took in a photo.
 pub(crate) fn photos_taken(db: &Connection) -> Result<Vec<Held>, Error> {
-    let mut query = db.prepare_cached(concat!(
-        include_str!("held.sql"),
-        "FROM entries AS e WHERE e.kind = 'photo_taken'"
-    ))?;
+    let mut query = db.prepare_cached(queries::PHOTOS_TAKEN)?;
     collect(query.query([])?, |row| held_of(row, 0, 1))
 }
 
 /// Whether a text stands in any line, understood or not; goes through all.
 pub(crate) fn mentioned(db: &Connection, text: &str) -> Result<bool, Error> {
     Ok(db
-        .prepare_cached("SELECT 1 FROM entries WHERE instr(line, ?1) > 0 LIMIT 1")?
+        .prepare_cached(queries::MENTIONED)?
         .query_row([text], |_| Ok(()))
         .optional()?
         .is_some())
@@ -144,10 +108,7 @@ pub(crate) fn mentioned(db: &Connection, text: &str) -> Result<bool, Error> {
 
 /// The amendments of a root, the greatest last.
 pub(crate) fn amendments(db: &Connection, root: EntryId) -> Result<Vec<Arc<Entry>>, Error> {
-    let mut query = db.prepare_cached(
-        "SELECT e.line FROM amendments AS a JOIN entries AS e ON e.nr = a.entry
-         WHERE a.root = ?1 ORDER BY a.lamport, a.device, a.seq, a.hash",
-    )?;
+    let mut query = db.prepare_cached(queries::AMENDMENTS)?;
     collect(query.query([add::blob(root)])?, |row| {
         Ok(Arc::new(parse(text(row, 0)?)?))
     })
@@ -161,14 +122,14 @@ pub(crate) fn state(db: &Connection, subject: Subject) -> Result<Option<State>, 
 /// Whether a subject is in use; none if there is no such.
 pub(crate) fn alive(db: &Connection, subject: Subject) -> Result<Option<bool>, Error> {
     Ok(db
-        .prepare_cached("SELECT alive FROM states WHERE subject = ?1")?
+        .prepare_cached(queries::ALIVE)?
         .query_row([subject], |row| row.get(0))
         .optional()?)
 }
 
 /// The roots that have amendments.
 pub(crate) fn amended(db: &Connection) -> Result<BTreeSet<EntryId>, Error> {
-    let mut query = db.prepare_cached("SELECT DISTINCT root FROM amendments")?;
+    let mut query = db.prepare_cached(queries::AMENDED)?;
     let id = |row: &Row| Ok(EntryId(uuid::Uuid::from_bytes(row.get(0)?)));
     Ok(collect(query.query([])?, id)?.into_iter().collect())
 }
@@ -178,7 +139,7 @@ pub(crate) fn state_until(
     db: &Connection,
     subject: Subject,
 ) -> Result<Option<(State, i64)>, Error> {
-    let mut query = db.prepare_cached("SELECT state, last_ms FROM states WHERE subject = ?1")?;
+    let mut query = db.prepare_cached(queries::STATE)?;
     let mut rows = query.query([subject])?;
     let Some(row) = rows.next()? else {
         return Ok(None);
@@ -195,7 +156,7 @@ pub(crate) fn living<T: DeserializeOwned>(
     kind: &str,
     since_ms: i64,
 ) -> Result<Vec<T>, Error> {
-    let mut query = db.prepare_cached(LIVING)?;
+    let mut query = db.prepare_cached(queries::LIVING)?;
     collect(query.query(params![kind, since_ms])?, from_json)
 }
 
@@ -205,7 +166,7 @@ pub(crate) fn past<T: DeserializeOwned>(
     kind: &str,
     limit: usize,
 ) -> Result<Vec<T>, Error> {
-    let mut query = db.prepare_cached(PAST)?;
+    let mut query = db.prepare_cached(queries::PAST)?;
     let limit = i64::try_from(limit).unwrap_or(i64::MAX);
     collect(query.query(params![kind, limit])?, from_json)
 }
@@ -216,7 +177,7 @@ pub(crate) fn packets_of_crop<T: DeserializeOwned>(
     crop: &str,
     limit: usize,
 ) -> Result<Vec<T>, Error> {
-    let mut query = db.prepare_cached(PACKETS_OF_CROP)?;
+    let mut query = db.prepare_cached(queries::PACKETS_OF_CROP)?;
     let limit = i64::try_from(limit).unwrap_or(i64::MAX);
     collect(query.query(params![crop, limit])?, from_json)
 }
@@ -228,7 +189,7 @@ pub(crate) fn readings(db: &Connection, since: NaiveDate) -> Result<Vec<Reading>
         .and_time(NaiveTime::MIN)
         .checked_sub_signed(Duration::hours(14))
         .map_or(i64::MIN, |from| from.and_utc().timestamp_millis());
-    let mut query = db.prepare_cached(READINGS)?;
+    let mut query = db.prepare_cached(queries::READINGS)?;
     let mut readings: Vec<Reading> = collect(query.query([from])?, from_json)?;
     readings.retain(|reading| reading.mark.at.local.date() >= since);
     Ok(readings)
@@ -243,10 +204,7 @@ pub(crate) fn last_reading(
     from_ms: i64,
     to_ms: i64,
 ) -> Result<Option<Reading>, Error> {
-    let mut query = db.prepare_cached(
-        "SELECT reading FROM readings WHERE place = ?1 AND at_ms BETWEEN ?2 AND ?3
-         ORDER BY at_ms DESC, entry DESC",
-    )?;
+    let mut query = db.prepare_cached(queries::LAST_READINGS)?;
     let readings: Vec<Reading> = collect(
         query.query(params![Subject::Place(place), from_ms, to_ms])?,
         from_json,
@@ -261,7 +219,7 @@ pub(crate) fn garden(db: &Connection) -> Result<GardenState, Error> {
         _ => GardenState::default(),
     };
     let mut put_off: BTreeMap<JobKey, PutOff> = BTreeMap::new();
-    let mut query = db.prepare_cached(JOB_ANSWERS)?;
+    let mut query = db.prepare_cached(queries::JOB_ANSWERS)?;
     let answers: Vec<Content> = collect(query.query([])?, from_json)?;
     for answer in answers {
         match answer {
@@ -288,7 +246,7 @@ pub(crate) fn garden(db: &Connection) -> Result<GardenState, Error> {
 /// Whether another living tray has this code.
 pub(crate) fn code_in_use(db: &Connection, but: Subject, code: &str) -> Result<bool, Error> {
     Ok(db
-        .prepare_cached(include_str!("code_in_use.sql"))?
+        .prepare_cached(queries::CODE_IN_USE)?
         .query_row(params![but, code], |_| Ok(()))
         .optional()?
         .is_some())
@@ -296,7 +254,7 @@ pub(crate) fn code_in_use(db: &Connection, but: Subject, code: &str) -> Result<b
 
 /// The devices that wrote, by id; steps from one to the next on the index.
 pub(crate) fn devices(db: &Connection) -> Result<Vec<DeviceId>, Error> {
-    let mut query = db.prepare_cached("SELECT MIN(device) FROM entries WHERE device > ?1")?;
+    let mut query = db.prepare_cached(queries::NEXT_DEVICE)?;
     let mut devices = Vec::new();
     let mut last: Vec<u8> = Vec::new();
     loop {
@@ -311,7 +269,7 @@ pub(crate) fn devices(db: &Connection) -> Result<Vec<DeviceId>, Error> {
 
 /// All lines, in the order of arrival.
 pub(crate) fn lines(db: &Connection) -> Result<Vec<String>, Error> {
-    let mut query = db.prepare_cached("SELECT line FROM entries ORDER BY nr")?;
+    let mut query = db.prepare_cached(queries::LINES)?;
     collect(query.query([])?, |row| Ok(row.get(0)?))
 }
 

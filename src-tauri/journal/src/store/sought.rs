@@ -3,8 +3,8 @@
 
 use crate::content::Content;
 use crate::error::Error;
-use crate::id::{BatchId, PlaceId, SowingId, TrayId};
-use crate::store::read::{parse, text};
+use crate::id::{BatchId, EntryId, PlaceId, SowingId, TrayId};
+use crate::store::read::{amended, parse, text};
 use crate::subject::Subject;
 use rusqlite::{Connection, OptionalExtension, params};
 use std::collections::BTreeSet;
@@ -68,22 +68,15 @@ pub(crate) fn notes(
     db: &Connection,
     wanted: &mut dyn FnMut(&str, &str) -> bool,
 ) -> Result<Vec<i64>, Error> {
-    let mut amended: BTreeSet<Vec<u8>> = BTreeSet::new();
-    {
-        let mut query = db.prepare_cached("SELECT DISTINCT root FROM amendments")?;
-        let mut rows = query.query([])?;
-        while let Some(row) = rows.next()? {
-            amended.insert(row.get(0)?);
-        }
-    }
+    let amended = amended(db)?;
     let mut query = db.prepare_cached(NOTES)?;
     let mut rows = query.query([])?;
     let mut found: Vec<(String, i64)> = Vec::new();
     while let Some(row) = rows.next()? {
         let words = row.get_ref(0)?.as_str().unwrap_or_default();
         let at = row.get_ref(1)?.as_str().unwrap_or_default();
-        let id = row.get_ref(2)?.as_blob().map_err(rusqlite::Error::from)?;
-        if wanted(words, at) || amended.contains(id) {
+        let id = EntryId(uuid::Uuid::from_bytes(row.get(2)?));
+        if wanted(words, at) || amended.contains(&id) {
             found.push((at.to_owned(), row.get(3)?));
         }
     }

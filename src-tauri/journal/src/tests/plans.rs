@@ -1,7 +1,8 @@
 //! Opening the round reads the living and scans nothing of the past.
 
-use crate::store::{read, sought};
+use crate::store::{queries, sought};
 use crate::testing::World;
+use std::collections::BTreeSet;
 
 fn plan(query: &str) -> Vec<String> {
     let world = World::new();
@@ -21,7 +22,7 @@ fn plan(query: &str) -> Vec<String> {
 
 #[test]
 fn the_living_are_found_by_their_index() {
-    let plan = plan(read::LIVING);
+    let plan = plan(queries::LIVING);
     assert!(
         plan.iter().any(|step| step.contains("states_living")),
         "{plan:?}"
@@ -34,7 +35,7 @@ fn the_living_are_found_by_their_index() {
 
 #[test]
 fn the_past_is_found_by_its_index_and_not_sorted() {
-    let plan = plan(read::PAST);
+    let plan = plan(queries::PAST);
     assert!(
         plan.iter().any(|step| step.contains("states_past")),
         "{plan:?}"
@@ -47,7 +48,7 @@ fn the_past_is_found_by_its_index_and_not_sorted() {
 
 #[test]
 fn readings_are_found_by_time() {
-    let plan = plan(read::READINGS);
+    let plan = plan(queries::READINGS);
     assert!(
         plan.iter().any(|step| step.contains("readings_time")),
         "{plan:?}"
@@ -60,7 +61,7 @@ fn readings_are_found_by_time() {
 
 #[test]
 fn answers_to_jobs_are_found_from_the_living() {
-    let plan = plan(read::JOB_ANSWERS);
+    let plan = plan(queries::JOB_ANSWERS);
     assert!(
         plan.iter().any(|step| step.contains("states_living")),
         "{plan:?}"
@@ -81,8 +82,8 @@ fn answers_to_jobs_are_found_from_the_living() {
 fn what_is_looked_for_is_read_from_indices_alone() {
     for (query, index) in [
         // Packets, plans, things to buy.
-        (read::LIVING, "INDEX states_living"),
-        (read::PAST, "INDEX states_past"),
+        (queries::LIVING, "INDEX states_living"),
+        (queries::PAST, "INDEX states_past"),
         (sought::CODES, "COVERING INDEX entries_codes"),
         (sought::CODED, "COVERING INDEX entries_codes"),
         (sought::NOTES, "COVERING INDEX entries_notes"),
@@ -99,10 +100,41 @@ fn what_is_looked_for_is_read_from_indices_alone() {
 
 #[test]
 fn the_round_does_not_read_what_is_there_to_be_looked_for() {
-    for query in [read::LIVING, read::READINGS, read::JOB_ANSWERS] {
+    for query in [queries::LIVING, queries::READINGS, queries::JOB_ANSWERS] {
         let plan = plan(query);
         let sought =
             |step: &String| step.contains("entries_codes") || step.contains("entries_notes");
         assert!(!plan.iter().any(sought), "{plan:?}");
     }
+}
+
+#[test]
+fn whatever_a_screen_or_the_door_asks_is_found_by_an_index() {
+    for query in queries::FINDING {
+        let plan = plan(query);
+        // A timeline is put together from two short lists.
+        let short = |step: &str| {
+            *query == queries::TIMELINE && (step == "SCAN t" || step.starts_with("SCAN (subquery"))
+        };
+        let through = |step: &String| step.starts_with("SCAN") && !short(step);
+        assert!(!plan.iter().any(through), "{query}\n{plan:?}");
+    }
+    for query in queries::GOING_THROUGH {
+        let plan = plan(query);
+        assert!(plan.iter().any(|step| step.starts_with("SCAN")), "{plan:?}");
+    }
+}
+
+#[test]
+fn no_query_of_reading_is_left_out() {
+    let source = include_str!("../store/read.rs");
+    let asked: BTreeSet<&str> = source
+        .split("prepare_cached(")
+        .skip(1)
+        .filter_map(|rest| rest.split_once(')').map(|(asked, _)| asked))
+        .collect();
+    let of_their_own = |asked: &&str| !asked.starts_with("queries::");
+    assert_eq!(asked.iter().find(|it| of_their_own(it)), None);
+    let listed = queries::FINDING.len() + queries::GOING_THROUGH.len();
+    assert_eq!(asked.len(), listed);
 }
