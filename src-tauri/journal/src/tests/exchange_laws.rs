@@ -292,7 +292,7 @@ impl Phone {
             })],
         };
         let contents: Vec<_> = match &contents[0] {
-            // Only what is there can be sold.
+            // Only what is there, and known here by now, can be sold.
             Content::Left(_) if !self.can_sell() => vec![felt(10, Feel::Wet)],
             _ => contents,
         };
@@ -310,8 +310,8 @@ impl Phone {
     }
 
     fn can_sell(&self) -> bool {
-        let state = self.world.journal.batch(BatchId(id(30))).unwrap().unwrap();
-        state.plants.numbers.there > 0 && state.plants.ended.is_none()
+        let state = self.world.journal.batch(BatchId(id(30))).unwrap();
+        state.is_some_and(|it| it.plants.numbers.there > 0 && it.plants.ended.is_none())
     }
 
     fn sync(&mut self) {
