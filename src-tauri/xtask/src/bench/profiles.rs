@@ -15,7 +15,8 @@ use crate::{need, ui};
 const PAGE: &str = "tests/bench/PROFILES.md";
 const INTRO: &str = "# The release profile, measured\n\n\
     Made by `cargo xtask bench --profiles`. Each figure is that of the programs built one way over \
-    that of the programs built \"mixed, thin LTO\", in turn on the same machine in one run. Mixed is \
+    that of the programs built \"mixed, thin LTO\", in turn, another one first each time, on the \
+    same machine in one run. Mixed is \
     small, but for the packages that `Cargo.toml` names; it is released mixed, without LTO.\n\n";
 /// Package overrides begin so in `Cargo.toml`.
 const OVERRIDE: &str = "[profile.release.package.";
@@ -73,9 +74,19 @@ pub fn profiles(house: &House, as_is: bool) -> Result<(), String> {
     let worlds = folder.join("worlds");
     fs::create_dir_all(&worlds).map_err(|e| format!("{}: {e}", worlds.display()))?;
     let mut ratios: BTreeMap<(usize, String), Vec<f64>> = BTreeMap::new();
-    for _ in 0..FEW {
-        let seconds = built.iter().map(|programs| seconds(programs, &worlds));
-        let seconds: Vec<BTreeMap<String, f64>> = seconds.collect::<Result<_, _>>()?;
+    for run in 0..=FEW {
+        // Another one first each time: what comes after a rest is quicker.
+        let turns = (0..built.len()).cycle().skip(run).take(built.len());
+        let mut seconds = vec![BTreeMap::new(); built.len()];
+        for turn in turns {
+            if let (Some(programs), Some(took)) = (built.get(turn), seconds.get_mut(turn)) {
+                *took = measured(programs, &worlds)?;
+            }
+        }
+        // The first run only warms up.
+        if run == 0 {
+            continue;
+        }
         for (number, work, ratio) in against_the_first(&seconds) {
             ratios.entry((number, work)).or_default().push(ratio);
         }
@@ -129,7 +140,7 @@ fn build(house: &House, way: &Way, folder: &Path) -> Result<PathBuf, String> {
 }
 
 /// Seconds that some works take.
-fn seconds(programs: &Path, worlds: &Path) -> Result<BTreeMap<String, f64>, String> {
+fn measured(programs: &Path, worlds: &Path) -> Result<BTreeMap<String, f64>, String> {
     let text = Command::new(programs.join(named(PROGRAMS[1])))
         .args(["seconds"])
         .args([worlds])
