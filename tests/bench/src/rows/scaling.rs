@@ -51,32 +51,15 @@ pub fn rows(runs: usize, worlds: &Path) -> Outcome<Vec<Row>> {
     let each = MARKET.1 as f64 / 200.0;
     let market = paired(runs, || Ok(open(&market)? / each), || open(&usual))?;
     Ok(vec![
-        Row {
-            name: "exponent of the round's cost against living sowings",
-            // The smallest is mostly the opening itself.
-            ratios: by_living.exponents(1),
-            note: format!("cost over that of 10: {}", by_living.told()),
-        },
-        Row {
-            name: "exponent of an entry's cost against living sowings",
-            ratios: entry.exponents(0),
-            note: format!("cost over that of 10: {}", entry.told()),
-        },
-        Row {
-            name: "exponent of a search's cost against living sowings",
-            ratios: search.exponents(0),
-            note: format!("cost over that of 10: {}", search.told()),
-        },
-        Row {
-            name: "exponent of the cost of taking in against living sowings",
-            ratios: taking.exponents(1),
-            note: format!("all lines of each; cost over that of 10: {}", taking.told()),
-        },
-        Row {
-            name: "exponent of the round's cost against years",
-            ratios: by_years.exponents(0),
-            note: format!("cost over that of 1 year: {}", by_years.told()),
-        },
+        // The smallest is mostly the opening itself.
+        by_living.row("exponent of the round's cost against living sowings", 1),
+        entry.row("exponent of an entry's cost against living sowings", 0),
+        search.row("exponent of a search's cost against living sowings", 0),
+        taking.row(
+            "exponent of the cost of taking in against living sowings",
+            1,
+        ),
+        by_years.row("exponent of the round's cost against years", 0),
         Row {
             name: "a market grower's round, a living sowing, against a year's",
             ratios: market,
@@ -105,6 +88,16 @@ impl Grown {
             sizes: sizes.iter().map(|size| *size as f64).collect(),
             runs: runs.into_iter().skip(1).collect(),
         })
+    }
+
+    /// The exponents from some size on, as a row.
+    fn row(&self, name: &'static str, from: usize) -> Row {
+        let first = self.sizes.first().copied().unwrap_or(f64::NAN);
+        Row {
+            name,
+            ratios: self.exponents(from),
+            note: format!("cost over that of {first}: {}", self.told()),
+        }
     }
 
     /// The exponent of each run, from some size on: the slope of the line of
