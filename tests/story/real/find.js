@@ -1,6 +1,7 @@
 // What a person would point at: elements of a kind, by their words. Given the
 // kind, the words ("" for any) and the places to look in, outermost first, each
 // [kind, words]. Exact words win over a beginning, a beginning over a part.
+// Nothing (null) while a screen shows its head and the rest is still to come.
 const [kind, words, within] = arguments;
 const kinds = {
   button: 'button, summary, [role=button]',
@@ -44,6 +45,7 @@ function matching(root, kind, words) {
   return [];
 }
 
+if (document.querySelector('[aria-busy=true]')) return null;
 // An open sheet is all that can be reached.
 let roots = [[...document.querySelectorAll('dialog[open]')].at(-1) ?? document.body];
 for (const [part, named] of within) roots = roots.flatMap((root) => matching(root, part, named));

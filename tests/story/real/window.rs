@@ -19,6 +19,9 @@ const CONTROL: char = '\u{E009}';
 pub const TAB: &str = "\u{E004}";
 pub const ENTER: &str = "\u{E007}";
 
+/// The key under which WebDriver hands over elements (W3C WebDriver, 12).
+const ELEMENT: &str = "element-6066-11e4-a52e-4f735466cecf";
+
 const FIND: &str = include_str!("find.js");
 
 /// Where to look: a kind of thing and its words.
@@ -361,15 +364,16 @@ impl Window {
         self.all(kind, name, within).await.into_iter().next()
     }
 
-    /// All such things that are there now.
+    /// All such things that are there now, or as soon as the screen is.
     pub async fn all(&self, kind: &str, name: &str, within: &[Spot<'_>]) -> Vec<Element> {
         let given = vec![json!(kind), json!(name), json!(within)];
-        let found = self.client.execute(FIND, given).await.unwrap_or_default();
-        let ids = found.as_array().into_iter().flatten();
-        // The key under which WebDriver hands over elements (W3C WebDriver, 12).
-        ids.filter_map(|id| id["element-6066-11e4-a52e-4f735466cecf"].as_str())
-            .map(|id| ElementRef::from(id.to_owned()))
-            .map(|id| Element::from_element_id(self.client.clone(), id))
+        let found = attempt(async || {
+            let found = self.client.execute(FIND, given.clone()).await.ok()?;
+            found.as_array().cloned()
+        });
+        let found = found.await.into_iter().flatten();
+        let ids = found.filter_map(|one| Some(one[ELEMENT].as_str()?.to_owned()));
+        ids.map(|id| Element::from_element_id(self.client.clone(), ElementRef::from(id)))
             .collect()
     }
 }

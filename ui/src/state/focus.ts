@@ -1,3 +1,6 @@
+import { picture } from './picture';
+import type { Session } from './session.svelte';
+
 const restful = 'h1, h2, h3, h4, a[href], button:not(:disabled), input:not(:disabled), select:not(:disabled), textarea:not(:disabled), summary';
 
 /**
@@ -39,6 +42,13 @@ export function keepFocus(): () => void {
     document.removeEventListener('focusin', came);
     document.removeEventListener('pointerdown', pointed);
   };
+}
+
+/** Puts the focus there once the screen is whole, for what is not shown yet takes none: from the heading, which has it on the way here, not from what was gone on to meanwhile. */
+export async function focusWhenWhole(session: Session, there: () => HTMLElement | false | undefined) {
+  await session.settled().then(picture);
+  const on = document.activeElement?.matches('h1, body') && there();
+  if (on) on.focus();
 }
 
 function stand(on: HTMLElement) {
