@@ -30,12 +30,8 @@ pub(super) fn by_text(
     if let Some(tray) = qr::tray(text) {
         return by_id(journal, stamp, tray);
     }
-    let mut named = BTreeSet::new();
-    journal.codes(&mut |code, tray| {
-        if matches(text, code).is_some() {
-            named.insert(tray);
-        }
-    })?;
+    let named = journal.codes(|code| matches(text, code))?;
+    let named: BTreeSet<TrayId> = named.into_iter().map(|(tray, _)| tray).collect();
     let (mut living, mut past) = (Vec::new(), Vec::new());
     for id in named.into_iter().rev().take(MOST) {
         if let Some(tray) = journal.tray(id)?

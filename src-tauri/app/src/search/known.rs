@@ -6,12 +6,13 @@ use super::wanted::{self, Wanted};
 use crate::error::AppError;
 use crate::picture::Picture;
 use crate::seed::crop_name;
-use crate::view::{FoundItem, FoundPacket, FoundPlan, FoundSowing, PlantName, TrayBrief};
+use crate::view::{FoundPacket, FoundSowing, PlantName, TrayBrief};
 use crate::words;
 use chrono::NaiveDate;
 use chrono_tz::Tz;
 use plumule_agronomy::crops;
 use plumule_journal::Journal;
+use plumule_journal::content::{PlanDescribed, ToBuy};
 use plumule_journal::id::{ItemId, PacketId, PlaceId, PlanId, SowingId, TrayId};
 use plumule_journal::stamp::Stamp;
 use plumule_journal::state::{Parent, PlantsState, TrayState};
@@ -27,9 +28,9 @@ pub(super) struct Known<'a> {
     pub packets: BTreeMap<PacketId, Packet>,
     pub places: BTreeMap<PlaceId, Place>,
     /// None until they are read.
-    pub plans: BTreeMap<PlanId, Wanted<FoundPlan>>,
+    pub plans: BTreeMap<PlanId, Wanted<PlanDescribed>>,
     /// None until they are read.
-    pub items: BTreeMap<ItemId, Wanted<FoundItem>>,
+    pub items: BTreeMap<ItemId, Wanted<ToBuy>>,
     pub crops: Crops,
     /// Trays whose code, as it is or once was, meets a part.
     pub codes: BTreeMap<TrayId, u32>,
@@ -130,12 +131,10 @@ impl<'a> Known<'a> {
             (*id, Place { met, name })
         });
         let mut codes = BTreeMap::new();
-        journal.codes(&mut |code, tray| {
-            let met = query.met(code);
-            if met != 0 {
-                *codes.entry(tray).or_default() |= met;
-            }
-        })?;
+        let met = |code: &str| Some(query.met(code)).filter(|met| *met != 0);
+        for (tray, met) in journal.codes(met)? {
+            *codes.entry(tray).or_default() |= met;
+        }
         Ok(Self {
             journal,
             query,

@@ -15,6 +15,7 @@ use crate::picture::Picture;
 use crate::view::{SearchView, TrayBrief};
 use known::Known;
 use plumule_journal::Journal;
+use plumule_journal::content::{PlanDescribed, ToBuy};
 use plumule_journal::id::TrayId;
 use plumule_journal::stamp::Stamp;
 use plumule_journal::state::TrayState;
@@ -23,6 +24,7 @@ use query::Query;
 use std::cmp::Reverse;
 use std::collections::BTreeSet;
 use uuid::Uuid;
+use wanted::Wanted;
 
 /// The most of a group that are listed. Judgement.
 const MOST: usize = 50;
@@ -51,12 +53,12 @@ pub(crate) fn view(journal: &Journal, stamp: &Stamp, typed: &str) -> Result<Sear
     }
     let plans = known.plans.values().rev();
     let plans = plans.filter(|plan| plan.met == query.all());
-    if newest(plans, |it| it.found.clone(), &mut view.plans) {
+    if newest(plans, Wanted::<PlanDescribed>::found, &mut view.plans) {
         more.push("plans");
     }
     let items = known.items.values().rev();
     let items = items.filter(|item| item.met == query.all());
-    if newest(items, |it| it.found.clone(), &mut view.items) {
+    if newest(items, Wanted::<ToBuy>::found, &mut view.items) {
         more.push("items");
     }
     if let Some(part) = known.fewest() {

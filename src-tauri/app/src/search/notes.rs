@@ -1,6 +1,6 @@
 //! Notes, by their words, their day, and what they are about.
 
-use super::known::Known;
+use super::known::{Known, name};
 use super::{MOST, add};
 use crate::error::AppError;
 use crate::view::{FoundNote, NoteAbout, PlantName};
@@ -142,15 +142,15 @@ fn shown(known: &mut Known<'_>, about: Subject) -> Result<Option<NoteAbout>, App
         }
         Subject::Item(id) => {
             let item = known.items.get(&id);
-            let plants = item.map(|item| item.found.plants.clone());
+            let plants = item.map(|item| name(&item.of.crop, &item.of.variety));
             let plants = plants.into_iter().collect();
             Some(page("seed", "buy".to_owned(), String::new(), plants))
         }
         Subject::Plan(id) => {
             let plan = known.plans.get(&id);
-            let listed = plan.filter(|plan| plan.found.listed);
+            let listed = plan.filter(|plan| plan.listed);
             let at = listed.map_or_else(String::new, |_| id.to_string());
-            let plants = plan.map(|plan| plan.found.plants.clone());
+            let plants = plan.map(|plan| name(&plan.of.crop, &plan.of.variety));
             Some(page(
                 "year",
                 at,

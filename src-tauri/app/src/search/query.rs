@@ -1,7 +1,7 @@
 //! What is typed, read: words that are all meant, and days among them.
 
 use crate::error::AppError;
-use crate::text::{fold, words_of};
+use crate::text::{a_word_begins, fold, plain, words_of};
 use crate::words;
 use chrono::{Datelike, NaiveDate};
 
@@ -79,12 +79,8 @@ impl Query {
 
     /// The parts that a text meets.
     pub fn met(&self, text: &str) -> u32 {
-        let folded = fold(text);
-        let words: Vec<&str> = words_of(&folded).collect();
-        self.which(|part| {
-            let begins = |wanted: &String| words.iter().any(|word| word.starts_with(&**wanted));
-            part.words.iter().all(begins)
-        })
+        let text = plain(text);
+        self.which(|part| part.words.iter().all(|word| a_word_begins(&text, word)))
     }
 
     /// The parts that a day meets.

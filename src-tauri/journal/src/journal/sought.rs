@@ -9,14 +9,15 @@ use crate::store::{read, sought};
 use chrono::{DateTime, Utc};
 
 impl Journal {
-    /// Calls with every code that was ever given and its tray, in no order. A
-    /// tray comes again with each description, and one that is no more comes
-    /// too: whether its code holds is its own state.
+    /// The trays with a code that was ever given them in which something is
+    /// found, and that, in no order. A tray comes again with each description,
+    /// and one that is no more comes too: whether its code holds is its own
+    /// state.
     ///
     /// # Errors
     /// If the database fails.
-    pub fn codes(&self, each: &mut dyn FnMut(&str, TrayId)) -> Result<(), Error> {
-        sought::codes(&self.db, each)
+    pub fn codes<T>(&self, found: impl Fn(&str) -> Option<T>) -> Result<Vec<(TrayId, T)>, Error> {
+        sought::codes(&self.db, found)
     }
 
     /// The trays whose label says a code, in capitals or not, the last that was

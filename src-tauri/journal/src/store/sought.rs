@@ -32,18 +32,26 @@ pub(crate) const CAME_TO: &str = "SELECT e.line
      WHERE t.subject = ?1 AND t.weighs = 0 AND e.kind = 'tray_moved'
      ORDER BY t.at_ms DESC, t.entry DESC LIMIT ?2";
 
-/// Every code that was ever given, with its tray.
-pub(crate) fn codes(db: &Connection, each: &mut dyn FnMut(&str, TrayId)) -> Result<(), Error> {
+/// The trays of the codes in which something is found, and that; of all that
+/// were ever given.
+pub(crate) fn codes<T>(
+    db: &Connection,
+    found: impl Fn(&str) -> Option<T>,
+) -> Result<Vec<(TrayId, T)>, Error> {
     let mut query = db.prepare_cached(CODES)?;
     let mut rows = query.query([])?;
+    let mut all = Vec::new();
     while let Some(row) = rows.next()? {
-        // Of another version it may be no text.
-        let tray = row.get_ref(1)?.as_str().ok().and_then(|it| it.parse().ok());
-        if let (Ok(code), Some(tray)) = (row.get_ref(0)?.as_str(), tray) {
-            each(code, tray);
+        // Of another version they may be no text.
+        let found = row.get_ref(0)?.as_str().ok().and_then(&found);
+        let tray = |it: &str| it.parse::<TrayId>().ok();
+        if let Some(found) = found
+            && let Some(tray) = row.get_ref(1)?.as_str().ok().and_then(tray)
+        {
+            all.push((tray, found));
         }
     }
-    Ok(())
+    Ok(all)
 }
 
 /// The trays that were ever given a code, large or small.
