@@ -123,9 +123,10 @@ impl World {
     /// # Errors
     /// If it cannot be made.
     pub fn kept_in(self, folder: &Path) -> Result<PathBuf, Box<dyn std::error::Error>> {
-        let home = folder.join(format!("{} {} {}", self.years, self.a_year, self.living));
+        let name = format!("{} {} {}", self.years, self.a_year, self.living);
+        let home = folder.join(&name);
         if !home.exists() {
-            let part = folder.join("part");
+            let part = folder.join(name + " part");
             self.make(&part)?;
             std::fs::rename(part, &home)?;
         }

@@ -5,7 +5,7 @@
 //! draws and lets fade, is a trifle and not waited for.
 
 use std::fs;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::process::Child;
 use std::thread::sleep;
 use std::time::{Duration, Instant};
@@ -13,7 +13,6 @@ use std::time::{Duration, Instant};
 use super::row::Row;
 use crate::command::Command;
 use crate::display::{Display, with_bus};
-use crate::house::House;
 
 /// The app's own name for its folder, in `tauri.conf.json`.
 const IDENTIFIER: &str = "garden.plumule.journal";
@@ -35,29 +34,22 @@ struct Start {
     peak_kb: f64,
 }
 
-/// Starts of the app, with 50 years and 200 living sowings, against starts of
-/// the empty one.
+/// Where the app looks for its journal, in a folder that stands for a user's. It
+/// has no clock to set, so the journal has to end today.
+pub fn home(folder: &Path) -> PathBuf {
+    folder.join("data").join(IDENTIFIER).join("own")
+}
+
+/// Starts of the app, with 50 years and 200 living sowings in its [`home`],
+/// against starts of the empty one.
 ///
 /// # Errors
 /// When one of them shows nothing.
-pub fn rows(
-    house: &House,
-    measure: &Path,
-    full: &Path,
-    empty: &Path,
-    runs: usize,
-) -> Result<Vec<Row>, String> {
-    let folder = house.empty_folder("windows")?;
-    let journal = folder.join("data").join(IDENTIFIER).join("own");
-    let home = journal.to_string_lossy().into_owned();
-    // The program has no clock to set, so the journal ends today.
-    Command::new(measure)
-        .args(["make", &home, "50", "200", "today"])
-        .text()?;
+pub fn rows(folder: &Path, full: &Path, empty: &Path, runs: usize) -> Result<Vec<Row>, String> {
     let (mut starts, mut memory) = (Vec::new(), Vec::new());
     for run in 0..=runs {
-        let ours = start(&folder, full)?;
-        let theirs = start(&folder, empty)?;
+        let ours = start(folder, full)?;
+        let theirs = start(folder, empty)?;
         // The first pair only warms up.
         if run > 0 {
             starts.push(ours.seconds / theirs.seconds);

@@ -8,8 +8,13 @@ mod taking_in;
 mod verdicts;
 mod works;
 
+use crate::world::World;
 use serde::Serialize;
+use std::cmp::Reverse;
 use std::error::Error;
+use std::num::NonZero;
+use std::path::Path;
+use std::sync::atomic::{AtomicUsize, Ordering};
 use std::time::Instant;
 
 type Outcome<T> = Result<T, Box<dyn Error>>;
@@ -40,19 +45,45 @@ pub fn measure() -> Outcome<()> {
         }
         ["questions", file] => return verdicts::questions(file.as_ref()),
         ["verdicts", file] => return verdicts::answer(file.as_ref()),
-        ["make", home, years, living, "today"] => {
-            let world = crate::world::World {
-                today: chrono::Utc::now().date_naive(),
-                ..crate::world::World::of(years.parse()?, living.parse()?)
-            };
-            println!("{}", world.make(home.as_ref())?);
-            return Ok(());
-        }
-        _ => return Err("opening | entry | taking-in | search | scaling RUNS WORLDS, seconds WORLDS, questions | verdicts FILE, make HOME YEARS LIVING today".into()),
+        ["worlds", worlds, home] => return make(worlds.as_ref(), home.as_ref()),
+        _ => return Err("opening | entry | taking-in | search | scaling RUNS WORLDS, seconds WORLDS, questions | verdicts FILE, worlds WORLDS HOME".into()),
     };
     for row in rows {
         println!("{}", serde_json::to_string(&row)?);
     }
+    Ok(())
+}
+
+/// Makes the journals of all rows, and in a home one of fifty years that ends
+/// today, on all cores.
+fn make(worlds: &Path, home: &Path) -> Outcome<()> {
+    let mut all = scaling::worlds();
+    // The longest first.
+    all.sort_by_key(|world| Reverse(world.years * world.a_year + world.living));
+    let today = World {
+        today: chrono::Utc::now().date_naive(),
+        ..World::of(50, 200)
+    };
+    let next = AtomicUsize::new(0);
+    let work = || {
+        loop {
+            let made = match next.fetch_add(1, Ordering::Relaxed) {
+                0 => today.make(home).map(drop).map_err(Into::into),
+                number => match all.get(number - 1) {
+                    Some(world) => world.kept_in(worlds).map(drop),
+                    None => return Ok(()),
+                },
+            };
+            made.map_err(|e: Box<dyn Error>| e.to_string())?;
+        }
+    };
+    std::thread::scope(|scope| {
+        let cores = std::thread::available_parallelism().map_or(1, NonZero::get);
+        let workers: Vec<_> = (0..cores).map(|_| scope.spawn(work)).collect();
+        let done = workers.into_iter().map(|it| it.join());
+        done.collect::<Result<Result<(), String>, _>>()
+    })
+    .map_err(|_| "making a journal ended early")??;
     Ok(())
 }
 

@@ -19,6 +19,20 @@ const WRITES: usize = 15;
 /// A market grower's load: sowings a year, and living ones.
 const MARKET: (u64, u64) = (3_000, 2_000);
 
+/// The journals that it asks for; those of all other rows are among them.
+pub fn worlds() -> Vec<World> {
+    let living = LIVING.iter().map(|living| World::of(0, *living));
+    let years = YEARS.iter().map(|years| World::of(*years, 200));
+    living.chain(years).chain([market()]).collect()
+}
+
+fn market() -> World {
+    World {
+        a_year: MARKET.0,
+        ..World::of(1, MARKET.1)
+    }
+}
+
 pub fn rows(runs: usize, worlds: &Path) -> Outcome<Vec<Row>> {
     let homes = |all: &[u64], of: fn(u64) -> World| {
         let home = |x: &u64| of(*x).kept_in(worlds);
@@ -43,11 +57,7 @@ pub fn rows(runs: usize, worlds: &Path) -> Outcome<Vec<Row>> {
     let taking = taking.collect::<Outcome<Vec<_>>>()?;
     let taking = Grown::of(&LIVING, FEW, |at| taking[at].ours())?;
     let usual = World::of(1, 200).kept_in(worlds)?;
-    let market = World {
-        a_year: MARKET.0,
-        ..World::of(1, MARKET.1)
-    };
-    let market = market.kept_in(worlds)?;
+    let market = market().kept_in(worlds)?;
     let each = MARKET.1 as f64 / 200.0;
     let market = paired(runs, || Ok(open(&market)? / each), || open(&usual))?;
     Ok(vec![
