@@ -25,6 +25,15 @@ pub async fn start<R: Runtime>(app: AppHandle<R>) -> Reply<StartView> {
     change(app, Shell::start).await
 }
 
+/// Opens what is there while the web view still wakes, and makes the round that
+/// it will ask for.
+pub async fn wake<R: Runtime>(app: AppHandle<R>) {
+    if start(app.clone()).await.is_ok() {
+        // Where none is open, or it cannot be read, the window is told when it asks.
+        let _ = ask(app, Opened::make_ready).await;
+    }
+}
+
 #[command]
 pub async fn choose<R: Runtime>(app: AppHandle<R>, journal: String) -> Reply<StartView> {
     change(app, move |shell| shell.choose(journal == "demo")).await
@@ -37,7 +46,7 @@ pub async fn leave_demo<R: Runtime>(app: AppHandle<R>) -> Reply<StartView> {
 
 #[command]
 pub async fn round<R: Runtime>(app: AppHandle<R>) -> Reply<RoundView> {
-    ask(app, |opened, stamp| opened.app.round(stamp)).await
+    ask(app, Opened::round).await
 }
 
 #[command]

@@ -47,8 +47,7 @@ pub fn run() -> tauri::Result<()> {
     assemble(builder)
         .setup(move |app| {
             attend(app.handle(), folder(app.handle())?, demo)?;
-            // Opened while the web view still wakes, or sleeps unseen.
-            tauri::async_runtime::spawn(commands::start(app.handle().clone()));
+            tauri::async_runtime::spawn(commands::wake(app.handle().clone()));
             Ok(())
         })
         .build(context)?

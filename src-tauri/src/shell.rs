@@ -1,8 +1,9 @@
 //! Which journal is open: the own one, the demo, or none yet.
 
 use crate::clock;
+use chrono::{DateTime, TimeDelta, Utc};
 use plumule_app::say::Say;
-use plumule_app::view::{Coded, DeviceForm, StartView};
+use plumule_app::view::{Coded, DeviceForm, RoundView, StartView};
 use plumule_app::{App, AppError, demo};
 use plumule_journal::stamp::Stamp;
 use std::fs::{self, File};
@@ -27,8 +28,43 @@ const DAMAGE: [&str; 2] = ["journal_damaged", "not_a_journal"];
 pub struct Opened {
     pub app: App,
     pub demo: bool,
+    /// The first round, made before the window asks for it.
+    ready: Option<Ready>,
     /// Held as long as it is open, so that no second program writes to it.
     _lock: File,
+}
+
+/// A round that was made ready.
+struct Ready {
+    made: DateTime<Utc>,
+    /// Of the journal when it was made.
+    changes: u64,
+    round: RoundView,
+}
+
+/// For so many seconds a round is as if it were made now (judgement).
+const AS_NOW: TimeDelta = TimeDelta::seconds(10);
+
+impl Opened {
+    /// Makes the round that will be asked for first.
+    pub fn make_ready(&mut self, stamp: &Stamp) -> Result<(), AppError> {
+        self.ready = Some(Ready {
+            made: stamp.now,
+            changes: self.app.changes(),
+            round: self.app.round(stamp)?,
+        });
+        Ok(())
+    }
+
+    /// The round: the one that was made ready, once, if that was just now and
+    /// nothing has changed since.
+    pub fn round(&mut self, stamp: &Stamp) -> Result<RoundView, AppError> {
+        let now = |made| (TimeDelta::zero()..AS_NOW).contains(&(stamp.now - made));
+        match self.ready.take() {
+            Some(it) if now(it.made) && it.changes == self.app.changes() => Ok(it.round),
+            _ => self.app.round(stamp),
+        }
+    }
 }
 
 impl Shell {
@@ -195,6 +231,7 @@ impl Shell {
         Ok(Opened {
             app,
             demo,
+            ready: None,
             _lock: lock,
         })
     }

@@ -2,6 +2,9 @@
 //! capability file and no web view.
 
 use crate::{assemble, attend, clock};
+use chrono::TimeDelta;
+use plumule_app::view::Answer;
+use plumule_journal::stamp::Stamp;
 use serde_json::{Value, json};
 use tauri::test::{INVOKE_KEY, MockRuntime, get_ipc_response, mock_builder};
 use tauri::{WebviewWindow, WebviewWindowBuilder};
@@ -70,6 +73,37 @@ fn a_second_program_does_not_get_the_journal() {
     assert_eq!(second.start().unwrap_err().code, "journal_busy");
     drop(first);
     assert_eq!(second.start().unwrap().journal, "own");
+}
+
+#[test]
+fn a_round_made_ready_is_told_once_and_soon_and_not_after_a_change() {
+    let folder = tempfile::tempdir().unwrap();
+    let shell = crate::shell::Shell::new(folder.path().to_owned(), false);
+    shell.choose(false).unwrap();
+    let told = |later: i64, changed: bool| {
+        let at = shell.ask(|opened, stamp| {
+            opened.make_ready(stamp)?;
+            if changed {
+                let night = stamp.now.date_naive();
+                let act = json!({ "do": "night_low", "night": night, "place": null, "low_c": 2.0 });
+                let request = serde_json::from_value(json!({ "act": act })).unwrap();
+                let answer = opened.app.act(stamp, request)?;
+                assert!(matches!(answer, Answer::Written { .. }), "{answer:?}");
+            }
+            let later = Stamp {
+                now: stamp.now + TimeDelta::seconds(later),
+                ..stamp.clone()
+            };
+            let (first, second) = (opened.round(&later)?, opened.round(&later)?);
+            let now = opened.app.round(stamp)?.at;
+            Ok([first, second].map(|round| (round.at - now).num_seconds()))
+        });
+        at.unwrap()
+    };
+    assert_eq!(told(9, false), [0, 9]);
+    assert_eq!(told(10, false), [10, 10]);
+    assert_eq!(told(-1, false), [-1, -1]);
+    assert_eq!(told(9, true), [9, 9]);
 }
 
 #[test]

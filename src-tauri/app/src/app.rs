@@ -84,6 +84,12 @@ impl App {
         self.journal.read_only()
     }
 
+    /// Goes up with everything that is written to the journal while it is open.
+    #[must_use]
+    pub fn changes(&self) -> u64 {
+        self.journal.changes()
+    }
+
     /// The round: what is due now.
     ///
     /// # Errors

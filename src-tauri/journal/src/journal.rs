@@ -100,6 +100,12 @@ impl Journal {
         self.newer.is_some()
     }
 
+    /// Goes up with everything that is written to it while it is open.
+    #[must_use]
+    pub fn changes(&self) -> u64 {
+        self.db.total_changes()
+    }
+
     /// Fails if it can only be read.
     pub(crate) fn for_writing(&self) -> Result<(), Error> {
         match self.newer {
