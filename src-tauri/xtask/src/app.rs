@@ -3,7 +3,7 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use crate::command::Words;
+use crate::command::{Command, Words};
 use crate::house::House;
 use crate::ui;
 
@@ -29,24 +29,37 @@ pub fn for_tests(house: &House, words: Words) -> Result<PathBuf, String> {
 /// # Errors
 /// All that cargo printed; that the test clock is in it.
 pub fn for_people(house: &House, words: Words) -> Result<PathBuf, String> {
-    for_people_and(house, &[], words)
+    for_people_beside(house, &[], words)
 }
 
-/// The same with other programs, built alike.
+/// The same with what the app shares with other programs built as they need it
+/// too.
 ///
 /// # Errors
 /// As [`for_people`].
-pub fn for_people_and(house: &House, others: &[&str], words: Words) -> Result<PathBuf, String> {
+pub fn for_people_beside(house: &House, others: &[&str], words: Words) -> Result<PathBuf, String> {
     ui::built(house, words)?;
-    let programs = std::iter::once(&"plumule").chain(others);
-    let named = programs.flat_map(|name| ["-p", name, "--bin", name]);
-    house
-        .cargo(["build", "--locked", "--release"])
-        .args(named)
-        .run(words)?;
+    released(house, &["plumule"], others).run(words)?;
     let released = binary(house, "release");
     without(&read(&released)?)?;
     Ok(released)
+}
+
+/// Builds other programs as the app for people is built, to stand beside it.
+///
+/// # Errors
+/// All that cargo printed.
+pub fn others_alike(house: &House, others: &[&str], words: Words) -> Result<(), String> {
+    released(house, others, &["plumule"]).run(words)
+}
+
+/// Builds programs with the features that they and others have together.
+fn released(house: &House, programs: &[&str], others: &[&str]) -> Command {
+    let together = programs.iter().chain(others);
+    house
+        .cargo(["build", "--locked", "--release"])
+        .args(together.flat_map(|name| ["-p", name]))
+        .args(programs.iter().flat_map(|name| ["--bin", name]))
 }
 
 /// Checks that the clock cannot be set in an app with the features that people

@@ -44,23 +44,24 @@ pub fn bench(house: &House, json: bool, as_is: bool) -> Result<bool, String> {
             println!("{what}");
         }
     };
-    say("building: the app, an empty app, the measures");
+    let [folder, user] = ["bench", "windows"].map(|name| house.empty_folder(name));
+    let (folder, user) = (folder?, user?);
     let others = ["plumule-empty", "plumule-bench"];
+    let [empty, measure] = others.map(|name| house.target.join("release").join(named(name)));
     let full = thread::scope(|scope| {
         // Mostly waits for the network.
         let python = scope.spawn(|| cross::environment(house, Words::KeptBack));
-        let full = app::for_people_and(house, &others, Words::KeptBack)?;
+        say("building: an empty app, the measures");
+        app::others_alike(house, &others, Words::KeptBack)?;
+        say("building the app; making journals of up to fifty years");
+        let worlds = Command::new(&measure).args(["worlds"]);
+        let worlds = worlds.args([&folder, &window::home(&user)]);
+        let worlds = scope.spawn(|| worlds.text());
+        let full = app::for_people_beside(house, &others, Words::KeptBack)?;
         python.join().map_err(|_| "SciPy: ended early")??;
+        worlds.join().map_err(|_| "journals: ended early")??;
         Ok::<_, String>(full)
     })?;
-    let [empty, measure] = others.map(|name| full.with_file_name(named(name)));
-    say("making journals of up to fifty years");
-    let [folder, user] = ["bench", "windows"].map(|name| house.empty_folder(name));
-    let (folder, user) = (folder?, user?);
-    Command::new(&measure)
-        .args(["worlds"])
-        .args([&folder, &window::home(&user)])
-        .text()?;
     let mut rows: Vec<Row> = Vec::new();
     let mut told = |more: Vec<Row>| {
         for row in &more {
@@ -220,22 +221,24 @@ fn taps(house: &House) -> Result<Vec<Row>, String> {
             .text()?;
         serde_json::from_str::<Told>(&text).map_err(|e| format!("taps: {e}: {text}"))
     };
-    let row = |name: &str, of: &Told, among: &str| {
+    let row = |name: &str, of: &[Told], among: &str| {
+        let number = of.first().map_or(0, |of| of.taps);
         let note = format!(
-            "98th percentile of {}, {among}, a processor slowed four times; median {} of 100",
-            of.taps, of.median
+            "98th percentile of {number}, {among}, a processor slowed four times; medians {} of 100",
+            of.iter()
+                .map(|of| of.median.to_string())
+                .collect::<Vec<_>>()
+                .join(", ")
         );
-        Row::new(name, vec![of.p98], note)
+        Row::new(name, of.iter().map(|of| of.p98).collect(), note)
     };
-    let (round, seed) = (told("round")?, told("seed")?);
-    let mut rows = vec![
-        row("a tap to its picture, ms", &round, "200 trays")?,
-        row(
-            "a key in the seed box to its picture, ms",
-            &seed,
-            "500 packets",
-        )?,
-    ];
+    let round = (0..FEW).map(|_| told("round"));
+    let round = round.collect::<Result<Vec<_>, _>>()?;
+    let seed = told("seed")?;
+    let taps = row("a tap to its picture, ms", &round, "200 trays")?;
+    let name = "a key in the seed box to its picture, ms";
+    let keys = row(name, std::slice::from_ref(&seed), "500 packets")?;
+    let mut rows = vec![taps, keys];
     if let Some(few) = seed.beside {
         let note = "medians, a processor slowed four times".to_owned();
         let name = "a key among 500 packets against one among a few";
