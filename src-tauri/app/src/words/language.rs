@@ -207,6 +207,7 @@ impl Language {
                 "later/photos.ftl",
                 "later/plans.ftl",
                 "later/refused.ftl",
+                "later/search.ftl",
                 "later/season.ftl",
                 "later/seed.ftl",
                 "later/settings.ftl",
