@@ -6,11 +6,10 @@ use crate::view::{
 };
 use chrono::{NaiveDate, NaiveDateTime};
 use serde::{Deserialize, Serialize};
-use ts_rs::TS;
 
 /// An act, when and by whom.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct ActRequest {
     /// What.
     pub act: Act,
@@ -26,13 +25,13 @@ pub struct ActRequest {
 }
 
 /// An act.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(
     tag = "do",
     rename_all = "snake_case",
     rename_all_fields = "snake_case"
 )]
-#[ts(export, export_to = "types.ts")]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub enum Act {
     /// Feel the compost of trays, water them, or both; one entry a tray.
     Feel {
@@ -414,8 +413,8 @@ pub enum Act {
 }
 
 /// What is done to seed before it is sown.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct TreatmentForm {
     /// Soaked, hours.
     #[serde(default)]
@@ -429,9 +428,9 @@ pub struct TreatmentForm {
 }
 
 /// How many are up.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(tag = "as", content = "number", rename_all = "snake_case")]
-#[ts(export, export_to = "types.ts")]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub enum UpAnswer {
     /// So many.
     Number(u32),
@@ -444,9 +443,9 @@ pub enum UpAnswer {
 }
 
 /// How many seeds.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(tag = "as", content = "number", rename_all = "snake_case")]
-#[ts(export, export_to = "types.ts")]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub enum SeedsAnswer {
     /// Counted.
     Exact(u32),
@@ -457,8 +456,8 @@ pub enum SeedsAnswer {
 }
 
 /// Part of a going on.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct PartAnswer {
     /// Into what.
     pub into: TrayChoice,
@@ -469,9 +468,9 @@ pub struct PartAnswer {
 }
 
 /// Until when a job is put off.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(tag = "as", content = "day", rename_all = "snake_case")]
-#[ts(export, export_to = "types.ts")]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub enum Until {
     /// The next round.
     NextRound,

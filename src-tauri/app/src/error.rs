@@ -5,12 +5,11 @@ use crate::words;
 use plumule_journal::{Error, Question, Value};
 use serde::Serialize;
 use std::collections::BTreeMap;
-use ts_rs::TS;
 
 /// An error with a stable code the UI acts on, and a sentence that says what
 /// to do.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct AppError {
     /// Stable code, snake_case.
     pub code: String,

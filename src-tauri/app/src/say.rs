@@ -6,11 +6,10 @@
 use chrono::{NaiveDate, NaiveDateTime};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
-use ts_rs::TS;
 
 /// A message key with its arguments.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct Say {
     /// Key in the message files.
     pub key: String,
@@ -20,9 +19,9 @@ pub struct Say {
 
 /// An argument of a message, typed so that the UI can show it in the grower's
 /// units and language.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(tag = "as", content = "value", rename_all = "snake_case")]
-#[ts(export, export_to = "types.ts")]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub enum Arg {
     /// Text as it is: a name, a code.
     Text(String),

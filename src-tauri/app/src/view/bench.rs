@@ -4,11 +4,10 @@ use super::{Coded, CropName, DueView, PlaceHead, RangeView, SeasonView};
 use crate::acts::Act;
 use crate::say::Say;
 use serde::{Deserialize, Serialize};
-use ts_rs::TS;
 
 /// All that the Sow screen needs, for the packet chosen if one is.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct BenchView {
     /// Packets, the most recently used first.
     pub packets: Vec<PacketLine>,
@@ -25,8 +24,8 @@ pub struct BenchView {
 }
 
 /// The last sowing.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct LastSown {
     /// Crop.
     pub crop: CropName,
@@ -39,8 +38,8 @@ pub struct LastSown {
 }
 
 /// A packet in a list.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct PacketLine {
     /// Id.
     pub packet: String,
@@ -60,8 +59,8 @@ pub struct PacketLine {
 }
 
 /// A place on the bench.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct BenchPlace {
     /// The place.
     pub place: PlaceHead,
@@ -82,8 +81,8 @@ pub struct BenchPlace {
 }
 
 /// A tray with room.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct FreeTray {
     /// Id.
     pub tray: String,
@@ -104,8 +103,8 @@ pub struct FreeTray {
 }
 
 /// About the chosen packet.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct Chosen {
     /// The packet.
     pub packet: PacketLine,
@@ -142,8 +141,8 @@ pub struct Chosen {
 }
 
 /// What a crop is sown in.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct CompostAdvice {
     /// The compost, a word of the journal.
     pub compost: String,
@@ -154,8 +153,8 @@ pub struct CompostAdvice {
 }
 
 /// A compost that a crop does badly in.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct CompostWarning {
     /// The compost, a word of the journal.
     pub compost: String,
@@ -164,8 +163,8 @@ pub struct CompostWarning {
 }
 
 /// How many would be enough?
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct EnoughAsk {
     /// Of which packet.
     pub packet: String,
@@ -178,8 +177,8 @@ pub struct EnoughAsk {
 }
 
 /// How many are enough.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct EnoughView {
     /// What was asked.
     pub of: EnoughAsk,
@@ -195,8 +194,8 @@ pub struct EnoughView {
 }
 
 /// What a crop wants before it is sown.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct TreatmentWanted {
     /// Soaking, hours, least and greatest.
     pub soak_hours: Option<[f64; 2]>,
@@ -207,9 +206,9 @@ pub struct TreatmentWanted {
 }
 
 /// A tray to sow into: a living one or a new one.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case", tag = "tray")]
-#[ts(export, export_to = "types.ts")]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub enum TrayChoice {
     /// A living tray.
     Existing {

@@ -3,12 +3,11 @@
 use crate::say::Say;
 use chrono::{NaiveDate, NaiveDateTime};
 use serde::{Deserialize, Serialize};
-use ts_rs::TS;
 
 /// Names of the words sets of the journal, for pickers; the UI has a message
 /// for each (`place-kind-shed`, `feel-dry` …).
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct CropName {
     /// Key in the crop book, or the grower's own word.
     pub key: String,
@@ -17,8 +16,8 @@ pub struct CropName {
 }
 
 /// A place, in short.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct PlaceHead {
     /// Id.
     pub id: String,
@@ -32,9 +31,9 @@ pub struct PlaceHead {
 }
 
 /// Which plants: `sowing` or `batch`, and the id.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case", tag = "type", content = "id")]
-#[ts(export, export_to = "types.ts")]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub enum PlantsRef {
     /// A sowing.
     Sowing(String),
@@ -43,9 +42,9 @@ pub enum PlantsRef {
 }
 
 /// Stages of plants.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, TS)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
 #[serde(rename_all = "snake_case")]
-#[ts(export, export_to = "types.ts")]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub enum Stage {
     /// In the compost, nothing up.
     Sown,
@@ -74,8 +73,8 @@ pub enum Stage {
 }
 
 /// How many are where; `up` is the sum of all the rest.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct NumbersView {
     /// All that ever came up, or were set in.
     pub up: u32,
@@ -96,8 +95,8 @@ pub struct NumbersView {
 }
 
 /// Plants in a tray, in one line.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct PlantsLine {
     /// Which.
     pub plants: PlantsRef,
@@ -123,8 +122,8 @@ pub struct PlantsLine {
 }
 
 /// A span of temperatures, °C.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct RangeView {
     /// Lowest, °C.
     pub min_c: f64,
@@ -133,8 +132,8 @@ pub struct RangeView {
 }
 
 /// When seedlings are due; a date that is not within 365 days is none.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct DueView {
     /// First seedling, as likely as not.
     pub first: Option<NaiveDate>,
@@ -147,9 +146,9 @@ pub struct DueView {
 }
 
 /// What was written, or what is asked first.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 #[serde(rename_all = "snake_case", tag = "answer")]
-#[ts(export, export_to = "types.ts")]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub enum Answer {
     /// It is on disk.
     Written {
@@ -174,8 +173,8 @@ pub enum Answer {
 }
 
 /// A code the UI acts on and the words for it.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct Coded {
     /// Stable code, snake_case.
     pub code: String,

@@ -2,11 +2,10 @@
 
 use super::{BadLine, PacketForm};
 use serde::{Deserialize, Serialize};
-use ts_rs::TS;
 
 /// How a table is read.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct ImportForm {
     /// What each column is, in their order: one of `ImportView::fields` or
     /// empty; none at all: guessed from the names.
@@ -18,8 +17,8 @@ pub struct ImportForm {
 }
 
 /// What a table would bring.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct ImportView {
     /// What a column can be; each has a message `import-field-…`.
     pub fields: Vec<String>,
@@ -38,8 +37,8 @@ pub struct ImportView {
 }
 
 /// A column of a table.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct ImportColumn {
     /// Its name in the first line.
     pub name: String,
@@ -50,8 +49,8 @@ pub struct ImportColumn {
 }
 
 /// A line of a table as a packet.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct ImportLine {
     /// Its number in the file, from 1.
     pub line: u32,

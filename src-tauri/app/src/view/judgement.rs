@@ -3,11 +3,10 @@
 use crate::say::Say;
 use chrono::NaiveDate;
 use serde::Serialize;
-use ts_rs::TS;
 
 /// What to do about a sowing that is late.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct VerdictView {
     /// Which verdict.
     pub kind: VerdictKind,
@@ -26,9 +25,9 @@ pub struct VerdictView {
 }
 
 /// The verdicts.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, TS)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]
-#[ts(export, export_to = "types.ts")]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub enum VerdictKind {
     /// Wait.
     Wait,
@@ -49,8 +48,8 @@ pub enum VerdictKind {
 }
 
 /// Something that can be done about it.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct Choice {
     /// What.
     pub kind: ChoiceKind,
@@ -73,8 +72,8 @@ pub struct Choice {
 }
 
 /// What may be found on digging up, and what it would say.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct Find {
     /// Firm ones.
     pub firm: u32,
@@ -87,9 +86,9 @@ pub struct Find {
 }
 
 /// What can be done.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, TS)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]
-#[ts(export, export_to = "types.ts")]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub enum ChoiceKind {
     /// Put it off.
     Wait,
@@ -129,8 +128,8 @@ impl Choice {
 }
 
 /// Why a sowing did badly.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct ReasonView {
     /// The cause, how likely and what it cost.
     pub say: Say,

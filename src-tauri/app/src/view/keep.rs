@@ -4,11 +4,10 @@
 use super::Coded;
 use chrono::{NaiveDate, NaiveDateTime};
 use serde::{Deserialize, Serialize};
-use ts_rs::TS;
 
 /// The screen of backups.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct KeepView {
     /// This is the demo journal, of which nothing is kept.
     pub demo: bool,
@@ -23,8 +22,8 @@ pub struct KeepView {
 }
 
 /// A backup on this device.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct BackupView {
     /// Its name, to choose it by.
     pub name: String,
@@ -33,9 +32,9 @@ pub struct BackupView {
 }
 
 /// Long work. One at a time.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(tag = "work", rename_all = "snake_case")]
-#[ts(export, export_to = "types.ts")]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub enum Task {
     /// Make a backup on this device.
     Backup,
@@ -85,8 +84,8 @@ pub enum Task {
 }
 
 /// How far long work is.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct WorkView {
     /// Which work it is or was, by number; 0: none yet.
     pub number: u32,
@@ -104,9 +103,9 @@ pub struct WorkView {
 }
 
 /// What came of long work.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 #[serde(tag = "came", rename_all = "snake_case")]
-#[ts(export, export_to = "types.ts")]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub enum Outcome {
     /// A backup was made.
     Backup(BackupView),
@@ -163,8 +162,8 @@ pub enum Outcome {
 }
 
 /// What is in a backup or a file, all of it verified.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct InsideView {
     /// Entries.
     pub entries: u32,
@@ -184,8 +183,8 @@ pub struct InsideView {
 }
 
 /// What another device's file brings, or brought.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct BringsView {
     /// What is in it.
     pub inside: InsideView,
@@ -208,8 +207,8 @@ pub struct BringsView {
 }
 
 /// How many entries of a kind.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct KindNumber {
     /// As it is stored.
     pub kind: String,
@@ -218,8 +217,8 @@ pub struct KindNumber {
 }
 
 /// What a recovery of a damaged journal gives.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct RecoveryView {
     /// The backup that takes its place; none if none is whole.
     pub backup: Option<BackupView>,

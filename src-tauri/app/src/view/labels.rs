@@ -3,11 +3,10 @@
 use super::{PlaceHead, TrayLine};
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
-use ts_rs::TS;
 
 /// What is to be printed, and on what. All lengths in mm.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct LabelSheet {
     /// Trays, in the order their labels come.
     pub trays: Vec<String>,
@@ -21,8 +20,8 @@ pub struct LabelSheet {
 }
 
 /// A paper with labels on it. All lengths in mm.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct LabelStock {
     /// `a4` or `letter`.
     pub paper: String,
@@ -41,8 +40,8 @@ pub struct LabelStock {
 }
 
 /// What the labels screen needs.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct LabelsView {
     /// Stocks that are usual.
     pub stocks: Vec<StockView>,
@@ -51,8 +50,8 @@ pub struct LabelsView {
 }
 
 /// A stock with how many labels a sheet holds.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct StockView {
     /// The stock.
     pub stock: LabelStock,
@@ -63,8 +62,8 @@ pub struct StockView {
 }
 
 /// What stands on a label.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct LabelText {
     /// The tray.
     pub tray: String,
@@ -80,8 +79,8 @@ pub struct LabelText {
 }
 
 /// What a label that was typed or photographed says.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct FoundLabel {
     /// The code that was read; empty if it names a tray no code stands for.
     pub code: String,
@@ -91,8 +90,8 @@ pub struct FoundLabel {
 
 /// What is known of a tray whose label is lost. What is none or empty is not
 /// known.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct LostLabel {
     /// Where it stands.
     pub place: Option<String>,
@@ -105,8 +104,8 @@ pub struct LostLabel {
 }
 
 /// A tray that may have lost its label.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct Candidate {
     /// The tray.
     pub line: TrayLine,

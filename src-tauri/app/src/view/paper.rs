@@ -4,11 +4,10 @@ use super::PlaceHead;
 use crate::say::Say;
 use chrono::{NaiveDate, NaiveDateTime};
 use serde::Serialize;
-use ts_rs::TS;
 
 /// The sheet for whoever looks after the trays.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct SitterSheet {
     /// Local time of the garden at which it was made.
     pub at: NaiveDateTime,
@@ -23,8 +22,8 @@ pub struct SitterSheet {
 }
 
 /// A place on the sheet.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct SitterPlace {
     /// The place.
     pub place: PlaceHead,
@@ -35,8 +34,8 @@ pub struct SitterPlace {
 }
 
 /// A tray on the sheet.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct SitterTray {
     /// Id.
     pub tray: String,

@@ -2,11 +2,10 @@
 
 use chrono::NaiveDateTime;
 use serde::Serialize;
-use ts_rs::TS;
 
 /// A photo.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct PhotoView {
     /// The entry that took it in: to name it or to take it out.
     pub entry: String,

@@ -2,12 +2,11 @@
 
 use crate::say::{Arg, Say};
 use serde::{Deserialize, Serialize};
-use ts_rs::TS;
 
 /// By what sowings are put together.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
-#[ts(export, export_to = "types.ts")]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub enum GroupBy {
     /// Crop.
     Crop,
@@ -26,8 +25,8 @@ pub enum GroupBy {
 }
 
 /// What is asked of the years.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct ResultsAsked {
     /// By what they are put together.
     pub by: GroupBy,
@@ -40,8 +39,8 @@ pub struct ResultsAsked {
 }
 
 /// What the years gave, put together in one way.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct ResultsView {
     /// Years in which something was sown, the latest first; in the south from
     /// July to June.
@@ -60,8 +59,8 @@ pub struct ResultsView {
 }
 
 /// A key and how to say it.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct Named {
     /// Key.
     pub key: String,
@@ -70,8 +69,8 @@ pub struct Named {
 }
 
 /// Sowings that have something in common.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct Group {
     /// What they have in common.
     pub of: Named,
@@ -100,8 +99,8 @@ pub struct Group {
 }
 
 /// Plants lost to one cause.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct Loss {
     /// The cause.
     pub cause: Arg,
@@ -110,8 +109,8 @@ pub struct Loss {
 }
 
 /// What became of a crop's plants.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct CropNumbers {
     /// The crop.
     pub crop: Named,

@@ -4,11 +4,10 @@ use super::{PlaceHead, PlanSow, PlantsLine, PlantsRef, RangeView, VerdictView};
 use crate::say::Say;
 use chrono::{NaiveDate, NaiveDateTime};
 use serde::{Deserialize, Serialize};
-use ts_rs::TS;
 
 /// The home screen.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct RoundView {
     /// Local time of the garden this was planned for.
     pub at: NaiveDateTime,
@@ -29,8 +28,8 @@ pub struct RoundView {
 }
 
 /// What comes next.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct NextDue {
     /// When.
     pub at: NaiveDateTime,
@@ -39,8 +38,8 @@ pub struct NextDue {
 }
 
 /// One place of the round.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct PlaceRound {
     /// The place.
     pub place: PlaceHead,
@@ -66,8 +65,8 @@ pub struct PlaceRound {
 }
 
 /// A job about seed.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct SeedJob {
     /// The job.
     pub job: JobView,
@@ -78,8 +77,8 @@ pub struct SeedJob {
 }
 
 /// A germination test, in short.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct TestHead {
     /// Id.
     pub test: String,
@@ -90,8 +89,8 @@ pub struct TestHead {
 }
 
 /// The last reading of a place.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct LastReading {
     /// When.
     pub at: NaiveDateTime,
@@ -104,8 +103,8 @@ pub struct LastReading {
 }
 
 /// A tray in the round.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct TrayCard {
     /// Id.
     pub tray: String,
@@ -122,9 +121,9 @@ pub struct TrayCard {
 }
 
 /// The kinds of job; each has a message `job-…`.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, TS)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
-#[ts(export, export_to = "types.ts")]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub enum JobKind {
     /// Nobody said where a tray stands.
     SayWhere,
@@ -185,8 +184,8 @@ pub enum JobKind {
 }
 
 /// One job.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct JobView {
     /// Opaque key, for putting off and dismissing.
     pub key: String,

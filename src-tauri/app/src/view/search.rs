@@ -4,11 +4,10 @@ use super::CropName;
 use crate::say::Say;
 use chrono::{NaiveDate, NaiveDateTime};
 use serde::Serialize;
-use ts_rs::TS;
 
 /// What was found, each group the newest first and at most 50 long.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct SearchView {
     /// Trays, living and past.
     pub trays: Vec<TrayBrief>,
@@ -28,8 +27,8 @@ pub struct SearchView {
 }
 
 /// Plants by name.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct PlantName {
     /// Crop.
     pub crop: CropName,
@@ -38,8 +37,8 @@ pub struct PlantName {
 }
 
 /// A tray, living or past, in short.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct TrayBrief {
     /// Id.
     pub tray: String,
@@ -56,8 +55,8 @@ pub struct TrayBrief {
 }
 
 /// A sowing that was found.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct FoundSowing {
     /// Id.
     pub sowing: String,
@@ -74,8 +73,8 @@ pub struct FoundSowing {
 }
 
 /// A packet that was found.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct FoundPacket {
     /// Id.
     pub packet: String,
@@ -90,8 +89,8 @@ pub struct FoundPacket {
 }
 
 /// A plan that was found.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct FoundPlan {
     /// Id.
     pub plan: String,
@@ -105,8 +104,8 @@ pub struct FoundPlan {
 }
 
 /// Something to buy, or bought, that was found.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct FoundItem {
     /// Id.
     pub item: String,
@@ -121,8 +120,8 @@ pub struct FoundItem {
 }
 
 /// A note that was found.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct FoundNote {
     /// The entry.
     pub entry: String,
@@ -135,8 +134,8 @@ pub struct FoundNote {
 }
 
 /// What a note is about.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct NoteAbout {
     /// The screen it is read on: `tray`, `packet`, `seed`, `year` or
     /// `settings`.

@@ -4,11 +4,10 @@ use super::{Coded, FrostOddsForm};
 use crate::say::Say;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
-use ts_rs::TS;
 
 /// The season of a crop in this garden.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct SeasonView {
     /// First and last day to sow.
     pub sow: [NaiveDate; 2],
@@ -23,9 +22,9 @@ pub struct SeasonView {
 }
 
 /// How a day stands to the days for sowing.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
-#[ts(export, export_to = "types.ts")]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub enum SeasonStanding {
     /// Before them.
     Early,
@@ -36,8 +35,8 @@ pub enum SeasonStanding {
 }
 
 /// How a record of daily minima is to be read.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct FrostCsvOptions {
     /// Number of the column with the day, from 0; none: the app finds it.
     pub day_column: Option<u32>,
@@ -52,8 +51,8 @@ pub struct FrostCsvOptions {
 }
 
 /// What a record of daily minima would give.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct FrostPreview {
     /// The columns, by their headings or the first of what is in them.
     pub columns: Vec<String>,
@@ -78,8 +77,8 @@ pub struct FrostPreview {
 }
 
 /// A line that could not be read.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct BadLine {
     /// Its number in the file, from 1.
     pub line: u32,
@@ -88,8 +87,8 @@ pub struct BadLine {
 }
 
 /// What the record tells of one half of the year.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct FrostHalf {
     /// Years that had a frost and nine in ten of their days on record.
     pub years: u32,

@@ -4,11 +4,10 @@ use super::{CropName, JobView, PacketLine, PlantsRef, RangeView, SeasonView, Tim
 use crate::say::Say;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
-use ts_rs::TS;
 
 /// The seed box.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct SeedView {
     /// Those in use, the last sown or added first, then those no longer used.
     pub packets: Vec<PacketRow>,
@@ -26,8 +25,8 @@ pub struct SeedView {
 }
 
 /// A packet in the box.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct PacketRow {
     /// In one line.
     pub line: PacketLine,
@@ -52,8 +51,8 @@ pub struct PacketRow {
 }
 
 /// A packet that can be sown now.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct SowNow {
     /// The packet.
     pub line: PacketLine,
@@ -64,8 +63,8 @@ pub struct SowNow {
 }
 
 /// The yearly stocktake.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct StocktakeView {
     /// Since when packets count as gone through.
     pub since: NaiveDate,
@@ -76,8 +75,8 @@ pub struct StocktakeView {
 }
 
 /// A packet at the stocktake.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct StockRow {
     /// The packet.
     pub row: PacketRow,
@@ -88,8 +87,8 @@ pub struct StockRow {
 }
 
 /// What to buy.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct ToBuyView {
     /// Wanted, then lately bought.
     pub items: Vec<ItemView>,
@@ -98,8 +97,8 @@ pub struct ToBuyView {
 }
 
 /// Something to buy.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct ItemView {
     /// Id.
     pub item: String,
@@ -114,8 +113,8 @@ pub struct ItemView {
 }
 
 /// Something that may be wanted.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct Suggested {
     /// Crop.
     pub crop: CropName,
@@ -126,8 +125,8 @@ pub struct Suggested {
 }
 
 /// A packet's own page.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct PacketView {
     /// In the box.
     pub row: PacketRow,
@@ -160,8 +159,8 @@ pub struct PacketView {
 }
 
 /// A sowing of a packet.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct PacketSowing {
     /// Which.
     pub plants: PlantsRef,
@@ -180,8 +179,8 @@ pub struct PacketSowing {
 }
 
 /// A germination test.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct TestView {
     /// Id.
     pub test: String,
@@ -202,8 +201,8 @@ pub struct TestView {
 }
 
 /// A count of sprouted seeds.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct SproutedView {
     /// When.
     pub on: NaiveDate,
@@ -212,8 +211,8 @@ pub struct SproutedView {
 }
 
 /// What is filled in for a packet.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct PacketForm {
     /// Key of the crop book, or the grower's own word.
     pub crop: String,
@@ -253,8 +252,8 @@ pub struct PacketForm {
 }
 
 /// Days to come up, as a packet states them.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct StatedDaysForm {
     /// Fewest days.
     pub from: u32,

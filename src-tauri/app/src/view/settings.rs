@@ -4,11 +4,10 @@ use super::RangeView;
 use crate::say::Say;
 use chrono::{NaiveDate, NaiveDateTime};
 use serde::{Deserialize, Serialize};
-use ts_rs::TS;
 
 /// The settings screen.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct SettingsView {
     /// Of the growing: entries.
     pub garden: GardenForm,
@@ -27,8 +26,8 @@ pub struct SettingsView {
 }
 
 /// Days away.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct AwayView {
     /// First day away.
     pub from: NaiveDate,
@@ -39,8 +38,8 @@ pub struct AwayView {
 }
 
 /// What is true of the growing.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct GardenForm {
     /// IANA zone.
     pub zone: String,
@@ -57,8 +56,8 @@ pub struct GardenForm {
 }
 
 /// When frosts come, from a record.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct FrostOddsForm {
     /// A frost is a minimum at or under this, °C.
     pub threshold_c: f64,
@@ -73,8 +72,8 @@ pub struct FrostOddsForm {
 }
 
 /// When frosts come in one half of the year.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct FrostSpreadForm {
     /// Mean day, counted from 15 July.
     pub mean_day: f64,
@@ -87,8 +86,8 @@ pub struct FrostSpreadForm {
 }
 
 /// A place.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct PlaceForm {
     /// Id; none for a new one.
     pub id: Option<String>,
@@ -111,8 +110,8 @@ pub struct PlaceForm {
 }
 
 /// Habits of this device: never merged into another's.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 // What an older version kept lacks what came since.
 #[serde(default)]
 pub struct DeviceForm {
@@ -142,8 +141,8 @@ pub struct DeviceForm {
 }
 
 /// How notices stand on this device.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct NoticesView {
     /// Wanted here, by the habits.
     pub wanted: bool,
@@ -159,8 +158,8 @@ pub struct NoticesView {
 }
 
 /// The next notice, if one comes within two weeks.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct NextNoticeView {
     /// Local time of the garden.
     pub at: NaiveDateTime,
@@ -169,8 +168,8 @@ pub struct NextNoticeView {
 }
 
 /// How the app stands at start.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct StartView {
     /// `choose` (first start: empty or demo), `own`, `demo`, or what keeps the
     /// own one from being opened: `damaged`.

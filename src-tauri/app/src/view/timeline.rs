@@ -5,11 +5,10 @@ use crate::acts::{SeedsAnswer, UpAnswer};
 use crate::say::Say;
 use chrono::NaiveDateTime;
 use serde::{Deserialize, Serialize};
-use ts_rs::TS;
 
 /// A line of the journal.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct TimelineLine {
     /// The entry.
     pub entry: String,
@@ -38,8 +37,8 @@ pub struct TimelineLine {
 }
 
 /// A line as it was first written.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct Was {
     /// When it was said to have happened, local.
     pub at: NaiveDateTime,
@@ -48,13 +47,13 @@ pub struct Was {
 }
 
 /// What an entry says that can be said better.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(
     tag = "of",
     rename_all = "snake_case",
     rename_all_fields = "snake_case"
 )]
-#[ts(export, export_to = "types.ts")]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub enum Fix {
     /// Compost felt, tray watered.
     Felt {
@@ -122,8 +121,8 @@ pub enum Fix {
 
 /// A correction, or with neither fix nor time the bringing back of a withdrawn
 /// entry.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct CorrectRequest {
     /// The entry.
     pub entry: String,

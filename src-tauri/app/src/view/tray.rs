@@ -7,11 +7,10 @@ use super::{
 use crate::say::Say;
 use chrono::{NaiveDate, NaiveDateTime};
 use serde::Serialize;
-use ts_rs::TS;
 
 /// The living trays by place, and how many are past.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct TraysView {
     /// Places in walking order with their living trays.
     pub places: Vec<PlaceTrays>,
@@ -24,8 +23,8 @@ pub struct TraysView {
 }
 
 /// A place and its living trays.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct PlaceTrays {
     /// The place.
     pub place: PlaceHead,
@@ -34,8 +33,8 @@ pub struct PlaceTrays {
 }
 
 /// A tray in a list.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct TrayLine {
     /// Id.
     pub tray: String,
@@ -54,8 +53,8 @@ pub struct TrayLine {
 }
 
 /// A tray's page.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct TrayView {
     /// Id.
     pub tray: String,
@@ -94,8 +93,8 @@ pub struct TrayView {
 use super::Coded;
 
 /// Plants on the tray's page.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct PlantsPage {
     /// In one line.
     pub line: PlantsLine,
@@ -131,8 +130,8 @@ pub struct PlantsPage {
 }
 
 /// The grower's own judgement on a sowing that did badly.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct Explanation {
     /// Causes, as `too_cold`.
     pub causes: Vec<String>,
@@ -143,8 +142,8 @@ pub struct Explanation {
 }
 
 /// A batch or sowing this one came from or went on to, or that it repeats.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct Relative {
     /// `from` or `to`; `again_of` or `sown_again`.
     pub direction: String,
@@ -164,8 +163,8 @@ pub struct Relative {
 }
 
 /// A forecast with its band and the counts so far.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct ForecastView {
     /// Dates.
     pub due: DueView,
@@ -184,8 +183,8 @@ pub struct ForecastView {
 }
 
 /// Seedlings expected up by the end of a day.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct BandPoint {
     /// The day.
     pub day: NaiveDate,
@@ -198,8 +197,8 @@ pub struct BandPoint {
 }
 
 /// A count.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct CountPoint {
     /// When.
     pub at: NaiveDateTime,

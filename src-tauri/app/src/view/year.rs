@@ -4,11 +4,10 @@ use super::{CropName, Named, PlantsRef};
 use crate::say::Say;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
-use ts_rs::TS;
 
 /// What the Year screen shows beside what the years gave.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct YearView {
     /// Today, by the garden.
     pub today: NaiveDate,
@@ -25,8 +24,8 @@ pub struct YearView {
 }
 
 /// Twelve months with the windows of the grower's crops.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct WindowsView {
     /// The first day, the first of a month.
     pub from: NaiveDate,
@@ -46,8 +45,8 @@ pub struct WindowsView {
 }
 
 /// The odds of frost on a day.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct FrostPoint {
     /// The day.
     pub day: NaiveDate,
@@ -56,8 +55,8 @@ pub struct FrostPoint {
 }
 
 /// The windows of a crop.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct WindowRow {
     /// The crop.
     pub crop: CropName,
@@ -68,8 +67,8 @@ pub struct WindowRow {
 }
 
 /// The dates of one season.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct SeasonSpan {
     /// First and last day to sow.
     pub sow: [NaiveDate; 2],
@@ -80,8 +79,8 @@ pub struct SeasonSpan {
 }
 
 /// A packet that a plan may be sown from.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct PlanPacket {
     /// Its crop.
     pub crop: String,
@@ -90,9 +89,9 @@ pub struct PlanPacket {
 }
 
 /// When the plants of a plan are wanted, or sown.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(tag = "as", rename_all = "snake_case")]
-#[ts(export, export_to = "types.ts")]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub enum RhythmForm {
     /// Ready to set out by a day.
     By {
@@ -125,8 +124,8 @@ pub enum RhythmForm {
 }
 
 /// A plan as it is filled in.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct PlanForm {
     /// Crop key or own word.
     pub crop: String,
@@ -143,8 +142,8 @@ pub struct PlanForm {
 }
 
 /// A plan and how it stands.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct PlanView {
     /// Id.
     pub plan: String,
@@ -165,8 +164,8 @@ pub struct PlanView {
 }
 
 /// A sowing that a plan asks for.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct PlanSow {
     /// The plan.
     pub plan: String,
@@ -179,9 +178,9 @@ pub struct PlanSow {
 }
 
 /// What is kept for somebody.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(tag = "type", rename_all = "snake_case")]
-#[ts(export, export_to = "types.ts")]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub enum WaresForm {
     /// Of some plants.
     Plants {
@@ -198,8 +197,8 @@ pub enum WaresForm {
 }
 
 /// Plants kept for somebody.
-#[derive(Clone, Debug, PartialEq, Serialize, TS)]
-#[ts(export, export_to = "types.ts")]
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export, export_to = "types.ts"))]
 pub struct ReservationView {
     /// Id.
     pub reservation: String,
