@@ -89,13 +89,26 @@ fn wish(contents: Vec<Content>) -> Wish {
     }
 }
 
-/// The acts of a journal in the order of their time.
+/// More than a past can have ids, or acts.
+const PAST: u64 = 1 << 40;
+
+/// Acts of a journal.
 struct Acts {
     acts: Vec<(NaiveDateTime, Vec<Content>)>,
+    /// Numbers, of ids and of acts, that went before.
+    before: u64,
     made: u64,
 }
 
 impl Acts {
+    fn after(before: u64) -> Self {
+        Self {
+            acts: Vec::new(),
+            before,
+            made: before,
+        }
+    }
+
     fn id(&mut self) -> Uuid {
         self.made += 1;
         Ids::new(&stamp(self.made), "bench").next()
@@ -103,6 +116,24 @@ impl Acts {
 
     fn say(&mut self, day: NaiveDate, at: NaiveTime, contents: Vec<Content>) {
         self.acts.push((day.and_time(at), contents));
+    }
+
+    /// Writes them in the order of their time.
+    fn write(mut self, home: &Path) -> Result<(), Error> {
+        self.acts.sort_by_key(|(at, _)| *at);
+        let first = self.acts.first().map(|(at, _)| instant_of(*at, ZONE));
+        let mut number = self.before;
+        let mut journal = Journal::open(home, &stamp_at(first.unwrap_or_else(now), number))?;
+        for chunk in self.acts.chunks(20_000) {
+            journal.write_all(chunk.iter().map(|(at, contents)| {
+                number += 1;
+                (
+                    stamp_at(instant_of(*at, ZONE), number),
+                    wish(contents.clone()),
+                )
+            }))?;
+        }
+        Ok(())
     }
 }
 
@@ -123,27 +154,28 @@ impl World {
     /// # Errors
     /// If it cannot be made.
     pub fn kept_in(self, folder: &Path) -> Result<PathBuf, Box<dyn std::error::Error>> {
-        let name = format!("{} {} {}", self.years, self.a_year, self.living);
-        let home = folder.join(&name);
+        let home = self.home(folder);
         if !home.exists() {
-            let part = folder.join(name + " part");
-            self.make(&part)?;
+            let part = home.with_extension("part");
+            self.past(&part)?;
+            self.end(&part)?;
             std::fs::rename(part, &home)?;
         }
         Ok(home)
     }
 
-    /// Makes the journal in a home and says how many entries it has.
+    /// Where it is in a folder of such.
+    pub fn home(self, folder: &Path) -> PathBuf {
+        folder.join(format!("{} {} {}", self.years, self.a_year, self.living))
+    }
+
+    /// Its past years: the same whatever day it is at the end.
     ///
     /// # Errors
     /// If the door refuses an entry or the disk fails.
-    pub fn make(self, home: &Path) -> Result<u64, Error> {
-        let mut acts = Acts {
-            acts: Vec::new(),
-            made: 0,
-        };
-        let today = self.today;
-        let first = today - Days::new(366 * self.years + 60);
+    pub fn past(self, home: &Path) -> Result<(), Error> {
+        let mut acts = Acts::after(0);
+        let first = usual_today() - Days::new(366 * self.years + 60);
         let places = garden(&mut acts, first);
         let mut tray = 0;
         for year in 0..self.years {
@@ -156,30 +188,27 @@ impl World {
             }
             readings(&mut acts, begins, 366, &places);
         }
-        let packets = packets(&mut acts, today - Days::new(59));
+        acts.write(home)
+    }
+
+    /// What lives at the end, in a home that has its past.
+    ///
+    /// # Errors
+    /// If the door refuses an entry or the disk fails.
+    pub fn end(self, home: &Path) -> Result<(), Error> {
+        let mut acts = Acts::after(PAST);
+        let (today, begins) = (self.today, self.today - Days::new(59));
+        // Told with the past, under the first numbers.
+        let places = garden(&mut Acts::after(0), begins);
+        let packets = packets(&mut acts, begins);
         for number in 0..self.living {
-            tray += 1;
+            let tray = self.years * self.a_year + 1 + number;
             // Sown over the last four weeks: some up, some due, some late.
             let day = today - Days::new(1 + number * 27 / self.living.max(1));
             living(&mut acts, day, number, tray, &packets, &places, today);
         }
-        readings(&mut acts, today - Days::new(59), 59, &places);
-        acts.acts.sort_by_key(|(at, _)| *at);
-        let mut journal = Journal::open(
-            home,
-            &stamp_at(instant_of(first.and_time(NaiveTime::MIN), ZONE), 0),
-        )?;
-        let mut number = 0;
-        for chunk in acts.acts.chunks(20_000) {
-            journal.write_all(chunk.iter().map(|(at, contents)| {
-                number += 1;
-                (
-                    stamp_at(instant_of(*at, ZONE), number),
-                    wish(contents.clone()),
-                )
-            }))?;
-        }
-        journal.count()
+        readings(&mut acts, begins, 59, &places);
+        acts.write(home)
     }
 }
 
