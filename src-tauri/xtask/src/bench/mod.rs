@@ -72,7 +72,7 @@ pub fn bench(house: &House, json: bool, as_is: bool) -> Result<bool, String> {
     for (what, runs) in [
         ("opening", RUNS),
         ("entry", MANY),
-        ("taking-in", MANY),
+        ("taking-in", RUNS),
         ("search", RUNS),
         ("scaling", RUNS),
     ] {
@@ -201,53 +201,59 @@ fn bundle(house: &House) -> Result<Row, String> {
 /// Taps on the round, keys in the seed box, and its list swept through.
 fn taps(house: &House) -> Result<Vec<Row>, String> {
     #[derive(Deserialize)]
+    struct Took {
+        taps: usize,
+        median: f64,
+        p98: f64,
+    }
+    #[derive(Deserialize)]
     struct Swept {
         pictures: usize,
         late: f64,
     }
     #[derive(Deserialize)]
     struct Told {
-        taps: usize,
-        median: f64,
-        p98: f64,
-        beside: Option<Box<Told>>,
-        scroll: Option<Swept>,
+        round: Vec<Took>,
+        seed: Vec<Took>,
+        few: Took,
+        sweep: Swept,
     }
     house.npm(["run", "screens:build"]).kept()?;
-    let told = |what: &str| {
-        let text = Command::new("node")
-            .args(["scripts/taps.mjs", what, &TAPS.to_string()])
-            .folder(house.path("ui"))
-            .text()?;
-        serde_json::from_str::<Told>(&text).map_err(|e| format!("taps: {e}: {text}"))
-    };
-    let row = |name: &str, of: &[Told], among: &str| {
+    let text = Command::new("node")
+        .args(["scripts/taps.mjs", "main"])
+        .args([TAPS, FEW].map(|number| number.to_string()))
+        .folder(house.path("ui"))
+        .text()?;
+    let told: Told = serde_json::from_str(&text).map_err(|e| format!("taps: {e}: {text}"))?;
+    let row = |name: &str, of: &[Took], among: &str| {
         let number = of.first().map_or(0, |of| of.taps);
+        let medians: Vec<String> = of.iter().map(|of| of.median.to_string()).collect();
         let note = format!(
             "98th percentile of {number}, {among}, a processor slowed four times; medians {} of 100",
-            of.iter()
-                .map(|of| of.median.to_string())
-                .collect::<Vec<_>>()
-                .join(", ")
+            medians.join(", ")
         );
         Row::new(name, of.iter().map(|of| of.p98).collect(), note)
     };
-    let round = (0..FEW).map(|_| told("round"));
-    let round = round.collect::<Result<Vec<_>, _>>()?;
-    let seed = told("seed")?;
-    let taps = row("a tap to its picture, ms", &round, "200 trays")?;
-    let name = "a key in the seed box to its picture, ms";
-    let keys = row(name, std::slice::from_ref(&seed), "500 packets")?;
-    let mut rows = vec![taps, keys];
-    if let Some(few) = seed.beside {
-        let note = "medians, a processor slowed four times".to_owned();
-        let name = "a key among 500 packets against one among a few";
-        rows.push(Row::new(name, vec![seed.median / few.median], note)?);
-    }
-    if let Some(swept) = seed.scroll {
-        let note = format!("of {} while 500 packets are swept through", swept.pictures);
-        let name = "pictures that came more than one too late, share";
-        rows.push(Row::new(name, vec![swept.late], note)?);
-    }
-    Ok(rows)
+    let ratios = told.seed.iter().map(|many| many.median / told.few.median);
+    Ok(vec![
+        row("a tap to its picture, ms", &told.round, "200 trays")?,
+        row(
+            "a key in the seed box to its picture, ms",
+            &told.seed,
+            "500 packets",
+        )?,
+        Row::new(
+            "a key among 500 packets against one among a few",
+            ratios.collect(),
+            "medians, a processor slowed four times".to_owned(),
+        )?,
+        Row::new(
+            "pictures that came more than one too late, share",
+            vec![told.sweep.late],
+            format!(
+                "of {} while 500 packets are swept through",
+                told.sweep.pictures
+            ),
+        )?,
+    ])
 }
