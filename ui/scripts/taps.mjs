@@ -15,7 +15,7 @@ import { everywhere, press } from './answers.mjs';
 const [what = 'main', number = '24', more = '1'] = process.argv.slice(2);
 const taps = Number(number);
 /** Between two taps, and between two keys, ms: briskly, as nobody does for long. */
-const pause = { tap: 400, key: 200 };
+const pause = { tap: 250, key: 200 };
 const server = await preview({ root: new URL('..', import.meta.url).pathname, build: { outDir: 'node_modules/.screens' }, preview: { port: 0, host: '127.0.0.1' } });
 const address = server.resolvedUrls.local[0];
 const browser = await chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args: ['--no-sandbox', '--headless'] });

@@ -15,12 +15,11 @@ use crate::{need, ui};
 const PAGE: &str = "tests/bench/PROFILES.md";
 const INTRO: &str = "# The release profile, measured\n\n\
     Made by `cargo xtask bench --profiles`. Each figure is that of the programs built one way over \
-    that of the programs built \"mixed, thin LTO\", in turn, another one first each time, on the \
-    same machine in one run. Mixed is \
-    small, but for the packages that `Cargo.toml` names; it is released mixed, without LTO.\n\n";
+    that of the programs built as they are released, in turn, another one first each time, on the \
+    same machine in one run. They are released mixed: as small as can be, but for the packages that \
+    `Cargo.toml` names; two units each, no LTO.\n\n";
 /// Package overrides begin so in `Cargo.toml`.
 const OVERRIDE: &str = "[profile.release.package.";
-const THIN: &str = "lto=\"thin\"";
 const PROGRAMS: [&str; 2] = ["plumule", "plumule-bench"];
 
 /// A way to build, and what it sets otherwise than `Cargo.toml`.
@@ -41,18 +40,18 @@ fn ways(house: &House) -> Result<Vec<Way>, String> {
     };
     let packages = text.lines().filter_map(|line| line.strip_prefix(OVERRIDE));
     let small = packages.filter_map(|line| line.strip_suffix(']'));
-    let small = small.map(|name| format!("package.{name}.opt-level=\"s\""));
-    let small: Vec<String> = small.chain([THIN.to_owned()]).collect();
+    let small = small.map(|name| format!("package.{name}.opt-level=\"z\""));
+    let small: Vec<String> = small.collect();
     let small: Vec<&str> = small.iter().map(String::as_str).collect();
     Ok(vec![
-        way("mixed, thin LTO", &[THIN]),
-        way("all for speed, thin LTO", &["opt-level=3", THIN]),
-        way("all for size, thin LTO", &small),
-        way("mixed, no LTO", &["lto=\"off\""]),
+        way("as released", &[]),
+        way("all for speed", &["opt-level=3"]),
+        way("all for size", &small),
         way(
-            "mixed, fat LTO, one unit",
-            &["lto=\"fat\"", "codegen-units=1"],
+            "a little larger, four units",
+            &["opt-level=\"s\"", "codegen-units=4"],
         ),
+        way("fat LTO, one unit", &["lto=\"fat\"", "codegen-units=1"]),
     ])
 }
 
