@@ -40,8 +40,9 @@ fn ways(house: &House) -> Result<Vec<Way>, String> {
     };
     let packages = text.lines().filter_map(|line| line.strip_prefix(OVERRIDE));
     let small = packages.filter_map(|line| line.strip_suffix(']'));
-    let small = small.map(|name| format!("package.{name}.opt-level=\"z\""));
-    let small: Vec<String> = small.collect();
+    let small: Vec<String> = small
+        .map(|name| format!("package.{name}.opt-level=\"z\""))
+        .collect();
     let small: Vec<&str> = small.iter().map(String::as_str).collect();
     Ok(vec![
         way("as released", &[]),

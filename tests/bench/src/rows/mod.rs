@@ -60,6 +60,7 @@ fn make(worlds: &Path, home: &Path) -> Outcome<()> {
     let longest = World::of(50, 200);
     let mut all = scaling::worlds();
     all.retain(|world| world.years < longest.years);
+    // The longest first.
     all.sort_by_key(|world| Reverse(world.years * world.a_year + world.living));
     let next = AtomicUsize::new(0);
     let work = || {
