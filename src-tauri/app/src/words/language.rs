@@ -7,136 +7,45 @@ use fluent_bundle::{FluentResource, FluentValue};
 use serde::{Deserialize, Serialize};
 use std::sync::OnceLock;
 
+/// Message files of a language.
+macro_rules! files {
+    ($language:literal: $($file:literal),+ $(,)?) => {
+        &[$(include_str!(concat!("../../../../ui/src/text/", $language, "/", $file))),+]
+    };
+}
+
 /// The message files of a language that has all of them; a test holds the list
 /// against the folders.
 macro_rules! all_files {
     ($language:literal) => {
-        &[
-            include_str!(concat!("../../../../ui/src/text/", $language, "/core.ftl")),
-            include_str!(concat!(
-                "../../../../ui/src/text/",
-                $language,
-                "/screens.ftl"
-            )),
-            include_str!(concat!(
-                "../../../../ui/src/text/",
-                $language,
-                "/later/archive.ftl"
-            )),
-            include_str!(concat!(
-                "../../../../ui/src/text/",
-                $language,
-                "/later/keep.ftl"
-            )),
-            include_str!(concat!(
-                "../../../../ui/src/text/",
-                $language,
-                "/later/judgement.ftl"
-            )),
-            include_str!(concat!(
-                "../../../../ui/src/text/",
-                $language,
-                "/later/labels.ftl"
-            )),
-            include_str!(concat!(
-                "../../../../ui/src/text/",
-                $language,
-                "/later/lines.ftl"
-            )),
-            include_str!(concat!(
-                "../../../../ui/src/text/",
-                $language,
-                "/later/refused.ftl"
-            )),
-            include_str!(concat!(
-                "../../../../ui/src/text/",
-                $language,
-                "/later/tray.ftl"
-            )),
-            include_str!(concat!("../../../../ui/src/text/", $language, "/tour.ftl")),
-            include_str!(concat!(
-                "../../../../ui/src/text/",
-                $language,
-                "/later/trays.ftl"
-            )),
-            include_str!(concat!(
-                "../../../../ui/src/text/",
-                $language,
-                "/later/photos.ftl"
-            )),
-            include_str!(concat!(
-                "../../../../ui/src/text/",
-                $language,
-                "/later/bench.ftl"
-            )),
-            include_str!(concat!(
-                "../../../../ui/src/text/",
-                $language,
-                "/later/report.ftl"
-            )),
-            include_str!(concat!(
-                "../../../../ui/src/text/",
-                $language,
-                "/later/notices.ftl"
-            )),
-            include_str!(concat!(
-                "../../../../ui/src/text/",
-                $language,
-                "/later/paper.ftl"
-            )),
-            include_str!(concat!(
-                "../../../../ui/src/text/",
-                $language,
-                "/later/plans.ftl"
-            )),
-            include_str!(concat!(
-                "../../../../ui/src/text/",
-                $language,
-                "/later/season.ftl"
-            )),
-            include_str!(concat!(
-                "../../../../ui/src/text/",
-                $language,
-                "/later/search.ftl"
-            )),
-            include_str!(concat!(
-                "../../../../ui/src/text/",
-                $language,
-                "/later/box.ftl"
-            )),
-            include_str!(concat!(
-                "../../../../ui/src/text/",
-                $language,
-                "/later/seed.ftl"
-            )),
-            include_str!(concat!(
-                "../../../../ui/src/text/",
-                $language,
-                "/later/demo.ftl"
-            )),
-            include_str!(concat!(
-                "../../../../ui/src/text/",
-                $language,
-                "/later/settings.ftl"
-            )),
-            include_str!(concat!(
-                "../../../../ui/src/text/",
-                $language,
-                "/later/sow.ftl"
-            )),
-            include_str!(concat!(
-                "../../../../ui/src/text/",
-                $language,
-                "/later/year.ftl"
-            )),
-        ]
-    };
-}
-
-/// Some of them.
-macro_rules! files {
-    ($language:literal: $($file:literal),+ $(,)?) => {
-        &[$(include_str!(concat!("../../../../ui/src/text/", $language, "/", $file))),+]
+        files!(
+            $language:
+            "core.ftl",
+            "screens.ftl",
+            "later/archive.ftl",
+            "later/keep.ftl",
+            "later/judgement.ftl",
+            "later/labels.ftl",
+            "later/lines.ftl",
+            "later/refused.ftl",
+            "later/tray.ftl",
+            "tour.ftl",
+            "later/trays.ftl",
+            "later/photos.ftl",
+            "later/bench.ftl",
+            "later/report.ftl",
+            "later/notices.ftl",
+            "later/paper.ftl",
+            "later/plans.ftl",
+            "later/season.ftl",
+            "later/search.ftl",
+            "later/box.ftl",
+            "later/seed.ftl",
+            "later/demo.ftl",
+            "later/settings.ftl",
+            "later/sow.ftl",
+            "later/year.ftl",
+        )
     };
 }
 
